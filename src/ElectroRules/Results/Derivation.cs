@@ -1,0 +1,94 @@
+using System.Collections;
+
+namespace ElectroRules.Results;
+
+/// <summary>Every step from the facts to the answer, in the order in which they were taken.</summary>
+/// <remarks>The steps are kept packed and are unfolded when they are read.</remarks>
+public sealed class Derivation : IReadOnlyList<Step>
+{
+    private readonly StepData[] _steps;
+    private readonly StepResolver _resolver;
+
+    internal Derivation(StepData[] steps, StepResolver resolver)
+    {
+        _steps = steps;
+        _resolver = resolver;
+    }
+
+    /// <summary>The number of steps.</summary>
+    public int Count => _steps.Length;
+
+    /// <summary>The step at a place.</summary>
+    /// <param name="index">From 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such step.</exception>
+    public Step this[int index]
+    {
+        get
+        {
+            ArgumentOutOfRangeException.ThrowIfNegative(index);
+            ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(index, _steps.Length);
+            return Unfold(index);
+        }
+    }
+
+    internal ReadOnlySpan<StepData> Data => _steps;
+
+    /// <inheritdoc />
+    public IEnumerator<Step> GetEnumerator()
+    {
+        for (int i = 0; i < _steps.Length; i++)
+        {
+            yield return Unfold(i);
+        }
+    }
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    private Step Unfold(int index)
+    {
+        ref readonly StepData data = ref _steps[index];
+        StepDefinition definition = data.Definition;
+        return new Step
+        {
+            Index = index,
+            Rule = definition.Rule,
+            Name = definition.Name,
+            Operation = definition.Operation,
+            Inputs = Inputs(in data),
+            Value = data.Value,
+            Unit = definition.Unit,
+            Cell = data.Cell == 0 ? null : _resolver.Cell(definition.Table, data.Cell - 1),
+            Subject = _resolver.Subject(definition, data.Subject),
+            Citation = data.Cell == 0 ? _resolver.Cite(definition.Rule) : _resolver.CiteCell(definition.Table, data.Cell - 1),
+        };
+    }
+
+    private static int[] Inputs(in StepData data)
+    {
+        if (data.A < 0)
+        {
+            return [];
+        }
+
+        if (data.B < 0)
+        {
+            return [data.A];
+        }
+
+        return data.C < 0 ? [data.A, data.B] : [data.A, data.B, data.C];
+    }
+}
+
+/// <summary>Turns the packed parts of a step into what the rule set says of them.</summary>
+internal abstract class StepResolver
+{
+    internal abstract Stamp Stamp { get; }
+
+    internal abstract Citation Cite(RuleId rule);
+
+    internal abstract Citation CiteCell(int table, int cell);
+
+    internal abstract TableCell Cell(int table, int cell);
+
+    internal abstract Subject? Subject(StepDefinition definition, int subject);
+}
