@@ -93,7 +93,7 @@ public static class Ampacity
         ArgumentNullException.ThrowIfNull(request);
         request.Check(RequestCheck.Throwing);
         var d = new Deriving(rules.Resolver);
-        Span<SegmentFactors> segments = stackalloc SegmentFactors[request.Run.Route.Count];
+        var segments = new SegmentFactors[request.Run.Route.Count];
         if (!Resolve(rules, ref d, request.Run, segments, "/run"))
         {
             return d.Finish<ConductorAmpacity>(value: null);
@@ -129,7 +129,7 @@ public static class Ampacity
 
     /// <summary>Resolves all stretches.</summary>
     /// <returns>Whether all facts were there and everything is permitted.</returns>
-    internal static bool Resolve(RuleSet rules, ref Deriving d, ConductorRun run, Span<SegmentFactors> segments, string pointer)
+    internal static bool Resolve(RuleSet rules, ref Deriving d, ConductorRun run, SegmentFactors[] segments, string pointer)
     {
         if (!SegmentAmpacity.Covered(rules, ref d) || !TerminalTemperature.Covered(rules, ref d))
         {

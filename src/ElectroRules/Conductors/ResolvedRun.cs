@@ -6,7 +6,7 @@ using ElectroRules.Tables.Generated;
 namespace ElectroRules.Conductors;
 
 /// <summary>A run whose facts have been resolved into factors. It gives the ampacity of any size: bare for a search, or with its steps.</summary>
-internal readonly ref struct ResolvedRun
+internal readonly struct ResolvedRun
 {
     private static readonly StepDefinition Base = new(Rules.BaseAmpacity, "table-ampacity", StepOperation.Table, QuantityUnit.Ampere, ConductorAmpacityTable.Index);
     private static readonly StepDefinition Corrected = new(Rules.Adjustment, "corrected-ampacity", StepOperation.Product, QuantityUnit.Ampere);
@@ -25,11 +25,11 @@ internal readonly ref struct ResolvedRun
     private static readonly StepDefinition AllSets = new(Rules.ParallelConductors, "ampacity-of-all-sets", StepOperation.Product, QuantityUnit.Ampere);
 
     private readonly ReferenceTable _ampacity;
-    private readonly ReadOnlySpan<SegmentFactors> _segments;
+    private readonly SegmentFactors[] _segments;
     private readonly double _longest;
     private readonly double _share;
 
-    internal ResolvedRun(RuleSet rules, ConductorRun run, ReadOnlySpan<SegmentFactors> segments)
+    internal ResolvedRun(RuleSet rules, ConductorRun run, SegmentFactors[] segments)
     {
         RuleSet = rules;
         _ampacity = rules.Table(ConductorAmpacityTable.Index);
@@ -56,7 +56,7 @@ internal readonly ref struct ResolvedRun
     internal double ListedWithinCable(int size, int column)
     {
         int least = column;
-        foreach (ref readonly SegmentFactors segment in _segments)
+        foreach (ref readonly SegmentFactors segment in _segments.AsSpan())
         {
             if (segment.CapColumn >= 0 && size <= segment.CapLargestSize && segment.CapColumn < least)
             {
@@ -80,7 +80,7 @@ internal readonly ref struct ResolvedRun
     }
 
     /// <summary>The ampacity after correction, with every step.</summary>
-    internal Figure Derive(ref Deriving d, int size, Span<double> perSegment)
+    internal Figure Derive(ref Deriving d, int size, scoped Span<double> perSegment)
     {
         Span<Figure> figures = stackalloc Figure[_segments.Length];
         int subject = StepSubject.Conductor(size, (int)Material);
@@ -117,7 +117,7 @@ internal readonly ref struct ResolvedRun
             double low = 0;
             double high = 0;
             bool barred = false;
-            foreach (ref readonly SegmentFactors other in _segments)
+            foreach (ref readonly SegmentFactors other in _segments.AsSpan())
             {
                 bool isLower = Limit.Below(OfSegment(size, in other), ampacity);
                 low += isLower ? other.LengthFeet : 0;
@@ -158,7 +158,7 @@ internal readonly ref struct ResolvedRun
         return d.Minimum(Capped, corrected, cap);
     }
 
-    private Figure Combine(ref Deriving d, int size, ReadOnlySpan<Figure> figures)
+    private Figure Combine(ref Deriving d, int size, scoped ReadOnlySpan<Figure> figures)
     {
         int governing = Governing(size, out double lowLength, out double highLength);
         if (lowLength > 0)

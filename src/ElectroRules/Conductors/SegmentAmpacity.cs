@@ -34,7 +34,7 @@ internal static class SegmentAmpacity
     internal static SegmentFactors Resolve(RuleSet rules, ref Deriving d, ConductorRun run, int index, Figure own, string pointer)
     {
         RouteSegment segment = run.Route[index];
-        string at = $"{pointer}/route/{index}";
+        string at = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{pointer}/route/{index}");
         var factors = new SegmentFactors { CapColumn = TemperatureColumn.None, CapLargestSize = int.MaxValue };
         Missing(ref d, run, segment, at);
         if (segment is not { Length: { } length, Ambient: { } ambient, Location: { } location, OtherCurrentCarryingConductors: { } others })
