@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table conductor.ac-resistance.</summary>
 internal static class ConductorAcResistanceTable
 {
-    internal const int Index = 0;
+    internal const int Index = 3;
 
     private static ReadOnlySpan<double> BlockA =>
     [

@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table conductor.adjustment.</summary>
 internal static class ConductorAdjustmentTable
 {
-    internal const int Index = 1;
+    internal const int Index = 4;
 
     private static ReadOnlySpan<double> BlockA =>
     [

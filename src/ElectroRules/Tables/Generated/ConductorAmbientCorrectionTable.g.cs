@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table conductor.ambient-correction.</summary>
 internal static class ConductorAmbientCorrectionTable
 {
-    internal const int Index = 2;
+    internal const int Index = 6;
 
     private static ReadOnlySpan<double> BlockA =>
     [

@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table conductor.ampacity.</summary>
 internal static class ConductorAmpacityTable
 {
-    internal const int Index = 3;
+    internal const int Index = 7;
 
     private static ReadOnlySpan<double> BlockA =>
     [

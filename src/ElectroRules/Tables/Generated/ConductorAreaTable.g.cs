@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table conductor.area.</summary>
 internal static class ConductorAreaTable
 {
-    internal const int Index = 4;
+    internal const int Index = 8;
 
     private static ReadOnlySpan<double> BlockA =>
     [

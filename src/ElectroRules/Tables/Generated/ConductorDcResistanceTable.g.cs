@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table conductor.dc-resistance.</summary>
 internal static class ConductorDcResistanceTable
 {
-    internal const int Index = 5;
+    internal const int Index = 12;
 
     private static ReadOnlySpan<double> BlockA =>
     [

@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table conductor.insulation.</summary>
 internal static class ConductorInsulationTable
 {
-    internal const int Index = 6;
+    internal const int Index = 13;
 
     private static ReadOnlySpan<double> BlockA =>
     [

@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table conductor.reactance.</summary>
 internal static class ConductorReactanceTable
 {
-    internal const int Index = 7;
+    internal const int Index = 18;
 
     private static ReadOnlySpan<double> BlockA =>
     [

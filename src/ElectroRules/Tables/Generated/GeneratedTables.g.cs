@@ -10,20 +10,43 @@ namespace ElectroRules.Tables.Generated;
 internal static partial class GeneratedTables
 {
     /// <summary>A hash over all the data files.</summary>
-    internal const string DataVersion = "6ac1ee48fd9bb096";
+    internal const string DataVersion = "62c3abf131a1eb58";
 
     internal static TableDefinition[] All() =>
     [
+        BranchCircuitOutletRatingsTable.Define(),
+        CableNonmetallicGroundTable.Define(),
+        CableNonmetallicMakesTable.Define(),
         ConductorAcResistanceTable.Define(),
         ConductorAdjustmentTable.Define(),
+        ConductorAdjustmentLengthTable.Define(),
         ConductorAmbientCorrectionTable.Define(),
         ConductorAmpacityTable.Define(),
         ConductorAreaTable.Define(),
+        ConductorCableInInsulationTable.Define(),
+        ConductorCableTemperatureTable.Define(),
+        ConductorCablesTogetherTable.Define(),
         ConductorDcResistanceTable.Define(),
         ConductorInsulationTable.Define(),
+        ConductorLowerAmpacityLengthTable.Define(),
+        ConductorLowerAmpacityShareTable.Define(),
+        ConductorMinimumSizeTable.Define(),
+        ConductorParallelMinimumTable.Define(),
         ConductorReactanceTable.Define(),
+        ConductorRooftopAdderTable.Define(),
+        ConductorRooftopExemptTable.Define(),
+        ConductorTerminalCeilingTable.Define(),
+        ConductorTerminalDefaultTable.Define(),
         GroundingEquipmentConductorTable.Define(),
+        GroundingUpsizingBasisTable.Define(),
+        LoadKindsTable.Define(),
+        OvercurrentCurrentsTable.Define(),
+        OvercurrentFactorsTable.Define(),
         OvercurrentSmallConductorTable.Define(),
         OvercurrentStandardRatingsTable.Define(),
+        SupplyVoltagesTable.Define(),
+        VoltageDropRecommendationTable.Define(),
+        WiringImpedanceColumnTable.Define(),
+        WiringMethodsTable.Define(),
     ];
 }

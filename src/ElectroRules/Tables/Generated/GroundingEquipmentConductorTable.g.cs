@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table grounding.equipment-conductor.</summary>
 internal static class GroundingEquipmentConductorTable
 {
-    internal const int Index = 8;
+    internal const int Index = 23;
 
     private static ReadOnlySpan<double> BlockA =>
     [

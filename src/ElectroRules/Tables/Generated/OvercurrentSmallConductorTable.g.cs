@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table overcurrent.small-conductor.</summary>
 internal static class OvercurrentSmallConductorTable
 {
-    internal const int Index = 9;
+    internal const int Index = 28;
 
     private static ReadOnlySpan<double> BlockBefore2023 =>
     [

@@ -9,7 +9,7 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The table overcurrent.standard-ratings.</summary>
 internal static class OvercurrentStandardRatingsTable
 {
-    internal const int Index = 10;
+    internal const int Index = 29;
 
     private static ReadOnlySpan<double> BlockBefore2023 =>
     [

@@ -9,8 +9,738 @@ namespace ElectroRules.Tables.Generated;
 /// <summary>The rules, each with its permanent name.</summary>
 internal static class Rules
 {
+    internal static readonly RuleId BranchCircuitNeed = new("ER1010", "branch-circuit.need", 0);
+    internal static readonly RuleId BranchCircuitOutletRatings = new("ER1020", "branch-circuit.outlet-ratings", 1);
+    internal static readonly RuleId BranchCircuitNeutral = new("ER1030", "branch-circuit.neutral", 2);
+    internal static readonly RuleId BranchCircuitAlternatives = new("ER1040", "branch-circuit.alternatives", 3);
+    internal static readonly RuleId BranchCircuitReserve = new("ER1050", "branch-circuit.reserve", 4);
+    internal static readonly RuleId BranchCircuitApplianceRating = new("ER1060", "branch-circuit.appliance-rating", 5);
+    internal static readonly RuleId ContinuousLoad = new("ER2010", "overcurrent.continuous-load", 6);
+    internal static readonly RuleId HundredPercentRated = new("ER2011", "overcurrent.hundred-percent-rated", 7);
+    internal static readonly RuleId StandardRating = new("ER2020", "overcurrent.standard-rating", 8);
+    internal static readonly RuleId NextSizeUp = new("ER2030", "overcurrent.next-size-up", 9);
+    internal static readonly RuleId DevicesAbove800 = new("ER2031", "overcurrent.above-800", 10);
+    internal static readonly RuleId SmallConductor = new("ER2040", "overcurrent.small-conductor", 11);
+    internal static readonly RuleId SpecificApplication = new("ER2041", "overcurrent.specific-application", 12);
+    internal static readonly RuleId NameplateMaximum = new("ER2050", "overcurrent.nameplate-maximum", 13);
+    internal static readonly RuleId NonmotorAppliance = new("ER2060", "overcurrent.nonmotor-appliance", 14);
+    internal static readonly RuleId ResistanceElements = new("ER2061", "overcurrent.resistance-elements", 15);
+    internal static readonly RuleId OvercurrentPoles = new("ER2070", "overcurrent.poles", 16);
+    internal static readonly RuleId BaseAmpacity = new("ER3010", "conductor.base-ampacity", 17);
+    internal static readonly RuleId InsulationRating = new("ER3011", "conductor.insulation-rating", 18);
+    internal static readonly RuleId MinimumSize = new("ER3015", "conductor.minimum-size", 19);
+    internal static readonly RuleId AmbientCorrection = new("ER3020", "conductor.ambient-correction", 20);
+    internal static readonly RuleId Rooftop = new("ER3021", "conductor.rooftop", 21);
+    internal static readonly RuleId Adjustment = new("ER3030", "conductor.adjustment", 22);
+    internal static readonly RuleId ConductorCounting = new("ER3031", "conductor.counting", 23);
+    internal static readonly RuleId CableTemperature = new("ER3040", "conductor.cable-temperature", 24);
+    internal static readonly RuleId CablesTogether = new("ER3041", "conductor.cables-together", 25);
+    internal static readonly RuleId MethodInPlace = new("ER3042", "conductor.method-in-place", 26);
+    internal static readonly RuleId LowerAmpacityPortion = new("ER3050", "conductor.lower-ampacity-portion", 27);
+    internal static readonly RuleId TerminalTemperature = new("ER3060", "conductor.terminal-temperature", 28);
+    internal static readonly RuleId MinimumForLoad = new("ER3070", "conductor.minimum-for-load", 29);
+    internal static readonly RuleId ParallelConductors = new("ER3080", "conductor.parallel", 30);
+    internal static readonly RuleId ForbiddenMethod = new("ER3081", "conductor.forbidden-method", 31);
+    internal static readonly RuleId ConductorImpedance = new("ER3090", "conductor.impedance", 32);
+    internal static readonly RuleId VoltageDropFormula = new("ER3091", "voltage-drop.formula", 33);
+    internal static readonly RuleId VoltageDropRecommendation = new("ER3092", "voltage-drop.recommendation", 34);
+    internal static readonly RuleId CableMake = new("ER3100", "cable.make", 35);
+    internal static readonly RuleId LoadCurrent = new("ER5010", "load.current", 36);
+    internal static readonly RuleId ContinuousByKind = new("ER5011", "load.continuous-by-kind", 37);
+    internal static readonly RuleId LoadSupplyVoltage = new("ER5012", "load.supply-voltage", 38);
+    internal static readonly RuleId NameplateCircuit = new("ER5013", "load.nameplate-circuit", 39);
+    internal static readonly RuleId NominalVoltage = new("ER5014", "load.nominal-voltage", 40);
+    internal static readonly RuleId EquipmentGroundingConductor = new("ER7010", "grounding.equipment-conductor", 41);
+    internal static readonly RuleId EquipmentGroundingIncrease = new("ER7011", "grounding.equipment-conductor-increase", 42);
+    internal static readonly RuleId EquipmentGroundingCeiling = new("ER7012", "grounding.equipment-conductor-ceiling", 43);
+
     /// <summary>What is held of each rule, in the order of the codes.</summary>
     internal static RuleDefinition[] Definitions { get; } =
     [
+        new()
+        {
+            Id = BranchCircuitNeed,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "210.19(A)(1), 210.20(A)"),
+                new EditionSection(EditionId.Nec2017, "210.19(A)(1), 210.20(A)"),
+                new EditionSection(EditionId.Nec2020, "210.19(A)(1), 210.20(A)"),
+                new EditionSection(EditionId.Nec2023, "210.19, 210.20(A)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = BranchCircuitOutletRatings,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "210.3, 210.23"),
+                new EditionSection(EditionId.Nec2017, "210.18, 210.23"),
+                new EditionSection(EditionId.Nec2020, "210.18, 210.23"),
+                new EditionSection(EditionId.Nec2023, "210.18, 210.23"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = BranchCircuitNeutral,
+            Kind = CitationKind.CommonPractice,
+            Confidence = Confidence.Practice,
+            Sections = [],
+            Absent = [],
+        },
+        new()
+        {
+            Id = BranchCircuitAlternatives,
+            Kind = CitationKind.CommonPractice,
+            Confidence = Confidence.Practice,
+            Sections = [],
+            Absent = [],
+        },
+        new()
+        {
+            Id = BranchCircuitReserve,
+            Kind = CitationKind.CommonPractice,
+            Confidence = Confidence.Practice,
+            Sections = [],
+            Absent = [],
+        },
+        new()
+        {
+            Id = BranchCircuitApplianceRating,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "422.10(A)"),
+                new EditionSection(EditionId.Nec2017, "422.10(A)"),
+                new EditionSection(EditionId.Nec2020, "422.10(A)"),
+                new EditionSection(EditionId.Nec2023, "422.10(A)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = ContinuousLoad,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "210.20(A), 215.3"),
+                new EditionSection(EditionId.Nec2017, "210.20(A), 215.3"),
+                new EditionSection(EditionId.Nec2020, "210.20(A), 215.3"),
+                new EditionSection(EditionId.Nec2023, "210.20(A), 215.3"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = HundredPercentRated,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.Memory,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "210.20(A) Exception"),
+                new EditionSection(EditionId.Nec2017, "210.20(A) Exception"),
+                new EditionSection(EditionId.Nec2020, "210.20(A) Exception"),
+                new EditionSection(EditionId.Nec2023, "210.20(A) Exception"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = StandardRating,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "240.6(A)"),
+                new EditionSection(EditionId.Nec2017, "240.6(A)"),
+                new EditionSection(EditionId.Nec2020, "240.6(A)"),
+                new EditionSection(EditionId.Nec2023, "240.6(A)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = NextSizeUp,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "240.4(B)"),
+                new EditionSection(EditionId.Nec2017, "240.4(B)"),
+                new EditionSection(EditionId.Nec2020, "240.4(B)"),
+                new EditionSection(EditionId.Nec2023, "240.4(B)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = DevicesAbove800,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.Memory,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "240.4(C)"),
+                new EditionSection(EditionId.Nec2017, "240.4(C)"),
+                new EditionSection(EditionId.Nec2020, "240.4(C)"),
+                new EditionSection(EditionId.Nec2023, "240.4(C)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = SmallConductor,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "240.4(D)"),
+                new EditionSection(EditionId.Nec2017, "240.4(D)"),
+                new EditionSection(EditionId.Nec2020, "240.4(D)"),
+                new EditionSection(EditionId.Nec2023, "240.4(D)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = SpecificApplication,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "240.4(G), 440.22"),
+                new EditionSection(EditionId.Nec2017, "240.4(G), 440.22"),
+                new EditionSection(EditionId.Nec2020, "240.4(G), 440.22"),
+                new EditionSection(EditionId.Nec2023, "240.4(G), 440.22"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = NameplateMaximum,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "110.3(B), 422.11(A), 440.4(B)"),
+                new EditionSection(EditionId.Nec2017, "110.3(B), 422.11(A), 440.4(B)"),
+                new EditionSection(EditionId.Nec2020, "110.3(B), 422.11(A), 440.4(B)"),
+                new EditionSection(EditionId.Nec2023, "110.3(B), 422.11(A), 440.4(B)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = NonmotorAppliance,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "422.11(E)"),
+                new EditionSection(EditionId.Nec2017, "422.11(E)"),
+                new EditionSection(EditionId.Nec2020, "422.11(E)"),
+                new EditionSection(EditionId.Nec2023, "422.11(E)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = ResistanceElements,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.Memory,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "422.11(F), 424.22(B)"),
+                new EditionSection(EditionId.Nec2017, "422.11(F), 424.22(B)"),
+                new EditionSection(EditionId.Nec2020, "422.11(F), 424.22(B)"),
+                new EditionSection(EditionId.Nec2023, "422.11(F), 424.22(B)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = OvercurrentPoles,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "240.15(B)"),
+                new EditionSection(EditionId.Nec2017, "240.15(B)"),
+                new EditionSection(EditionId.Nec2020, "240.15(B)"),
+                new EditionSection(EditionId.Nec2023, "240.15(B)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = BaseAmpacity,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "Table 310.15(B)(16)"),
+                new EditionSection(EditionId.Nec2017, "Table 310.15(B)(16)"),
+                new EditionSection(EditionId.Nec2020, "Table 310.16"),
+                new EditionSection(EditionId.Nec2023, "Table 310.16"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = InsulationRating,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "Table 310.104(A)"),
+                new EditionSection(EditionId.Nec2017, "Table 310.104(A)"),
+                new EditionSection(EditionId.Nec2020, "Table 310.4(1)"),
+                new EditionSection(EditionId.Nec2023, "Table 310.4(1)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = MinimumSize,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.Memory,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "Table 310.106(A)"),
+                new EditionSection(EditionId.Nec2017, "Table 310.106(A)"),
+                new EditionSection(EditionId.Nec2020, "Table 310.3(A)"),
+                new EditionSection(EditionId.Nec2023, "Table 310.3(A)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = AmbientCorrection,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "310.15(B)(2)"),
+                new EditionSection(EditionId.Nec2017, "310.15(B)(2)"),
+                new EditionSection(EditionId.Nec2020, "310.15(B)(1)"),
+                new EditionSection(EditionId.Nec2023, "310.15(B)(1)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = Rooftop,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "310.15(B)(3)(c)"),
+                new EditionSection(EditionId.Nec2017, "310.15(B)(3)(c)"),
+                new EditionSection(EditionId.Nec2020, "310.15(B)(2)"),
+                new EditionSection(EditionId.Nec2023, "310.15(B)(2)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = Adjustment,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "310.15(B)(3)(a)"),
+                new EditionSection(EditionId.Nec2017, "310.15(B)(3)(a)"),
+                new EditionSection(EditionId.Nec2020, "310.15(C)(1)"),
+                new EditionSection(EditionId.Nec2023, "310.15(C)(1)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = ConductorCounting,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "310.15(B)(5), 310.15(B)(6)"),
+                new EditionSection(EditionId.Nec2017, "310.15(B)(5), 310.15(B)(6)"),
+                new EditionSection(EditionId.Nec2020, "310.15(E), 310.15(F)"),
+                new EditionSection(EditionId.Nec2023, "310.15(E), 310.15(F)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = CableTemperature,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "320.80, 330.80, 334.80, 338.10(B)(4), 340.80"),
+                new EditionSection(EditionId.Nec2017, "320.80, 330.80, 334.80, 338.10(B)(4), 340.80"),
+                new EditionSection(EditionId.Nec2020, "320.80, 330.80, 334.80, 338.10(B)(4), 340.80"),
+                new EditionSection(EditionId.Nec2023, "320.80, 330.80, 334.80, 338.10(B)(4), 340.80"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = CablesTogether,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "334.80"),
+                new EditionSection(EditionId.Nec2017, "334.80"),
+                new EditionSection(EditionId.Nec2020, "334.80"),
+                new EditionSection(EditionId.Nec2023, "334.80"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = MethodInPlace,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "300.6, 320.10, 334.10, 334.12"),
+                new EditionSection(EditionId.Nec2017, "300.6, 320.10, 334.10, 334.12"),
+                new EditionSection(EditionId.Nec2020, "300.6, 320.10, 334.10, 334.12"),
+                new EditionSection(EditionId.Nec2023, "300.6, 320.10, 334.10, 334.12"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = LowerAmpacityPortion,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "310.15(A)(2) Exception"),
+                new EditionSection(EditionId.Nec2017, "310.15(A)(2) Exception"),
+                new EditionSection(EditionId.Nec2020, "310.14(A)(2) Exception"),
+                new EditionSection(EditionId.Nec2023, "310.14(A)(2) Exception"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = TerminalTemperature,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "110.14(C)(1)"),
+                new EditionSection(EditionId.Nec2017, "110.14(C)(1)"),
+                new EditionSection(EditionId.Nec2020, "110.14(C)(1)"),
+                new EditionSection(EditionId.Nec2023, "110.14(C)(1)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = MinimumForLoad,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "210.19(A)(1)"),
+                new EditionSection(EditionId.Nec2017, "210.19(A)(1)"),
+                new EditionSection(EditionId.Nec2020, "210.19(A)(1)"),
+                new EditionSection(EditionId.Nec2023, "210.19"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = ParallelConductors,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "310.10(H)"),
+                new EditionSection(EditionId.Nec2017, "310.10(H)"),
+                new EditionSection(EditionId.Nec2020, "310.10(G)"),
+                new EditionSection(EditionId.Nec2023, "310.10(G)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = ForbiddenMethod,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "90.4"),
+                new EditionSection(EditionId.Nec2017, "90.4"),
+                new EditionSection(EditionId.Nec2020, "90.4"),
+                new EditionSection(EditionId.Nec2023, "90.4"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = ConductorImpedance,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "Chapter 9 Tables 8 and 9"),
+                new EditionSection(EditionId.Nec2017, "Chapter 9 Tables 8 and 9"),
+                new EditionSection(EditionId.Nec2020, "Chapter 9 Tables 8 and 9"),
+                new EditionSection(EditionId.Nec2023, "Chapter 9 Tables 8 and 9"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = VoltageDropFormula,
+            Kind = CitationKind.Physics,
+            Confidence = Confidence.Formula,
+            Sections = [],
+            Absent = [],
+        },
+        new()
+        {
+            Id = VoltageDropRecommendation,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "210.19(A)(1) Informational Note"),
+                new EditionSection(EditionId.Nec2017, "210.19(A)(1) Informational Note"),
+                new EditionSection(EditionId.Nec2020, "210.19(A)(1) Informational Note"),
+                new EditionSection(EditionId.Nec2023, "210.19 Informational Note"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = CableMake,
+            Kind = CitationKind.CommonPractice,
+            Confidence = Confidence.Practice,
+            Sections = [],
+            Absent = [],
+        },
+        new()
+        {
+            Id = LoadCurrent,
+            Kind = CitationKind.Physics,
+            Confidence = Confidence.Formula,
+            Sections = [],
+            Absent = [],
+        },
+        new()
+        {
+            Id = ContinuousByKind,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "422.13, 424.3(B), 625.41"),
+                new EditionSection(EditionId.Nec2017, "422.13, 424.3(B), 625.41"),
+                new EditionSection(EditionId.Nec2020, "422.13, 424.4(B), 625.41"),
+                new EditionSection(EditionId.Nec2023, "422.13, 424.4(B), 625.41"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = LoadSupplyVoltage,
+            Kind = CitationKind.Physics,
+            Confidence = Confidence.Formula,
+            Sections = [],
+            Absent = [],
+        },
+        new()
+        {
+            Id = NameplateCircuit,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "440.4(B)"),
+                new EditionSection(EditionId.Nec2017, "440.4(B)"),
+                new EditionSection(EditionId.Nec2020, "440.4(B)"),
+                new EditionSection(EditionId.Nec2023, "440.4(B)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = NominalVoltage,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.OneSource,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "220.5(A)"),
+                new EditionSection(EditionId.Nec2017, "220.5(A)"),
+                new EditionSection(EditionId.Nec2020, "220.5(A)"),
+                new EditionSection(EditionId.Nec2023, "220.5(A)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = EquipmentGroundingConductor,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "250.122(A)"),
+                new EditionSection(EditionId.Nec2017, "250.122(A)"),
+                new EditionSection(EditionId.Nec2020, "250.122(A)"),
+                new EditionSection(EditionId.Nec2023, "250.122(A)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = EquipmentGroundingIncrease,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "250.122(B)"),
+                new EditionSection(EditionId.Nec2017, "250.122(B)"),
+                new EditionSection(EditionId.Nec2020, "250.122(B)"),
+                new EditionSection(EditionId.Nec2023, "250.122(B)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
+        new()
+        {
+            Id = EquipmentGroundingCeiling,
+            Kind = CitationKind.Code,
+            Confidence = Confidence.TwoSources,
+            Sections =
+            [
+                new EditionSection(EditionId.Nec2014, "250.122(A)"),
+                new EditionSection(EditionId.Nec2017, "250.122(A)"),
+                new EditionSection(EditionId.Nec2020, "250.122(A)"),
+                new EditionSection(EditionId.Nec2023, "250.122(A)"),
+            ],
+            Absent =
+            [
+                new EditionReason(EditionId.Nec2026, "not verified for this edition"),
+            ],
+        },
     ];
 }
