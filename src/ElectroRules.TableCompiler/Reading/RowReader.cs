@@ -87,7 +87,7 @@ internal sealed class RowReader(string unit, string lookup, IReadOnlyList<string
 
     private double ReadEdge(DataNode key)
     {
-        if (string.Equals(lookup, Vocabulary.MemberOf(Vocabulary.Lookups, Vocabulary.ExactLookup), StringComparison.Ordinal))
+        if (!Vocabulary.IsByNumber(lookup))
         {
             return double.NaN;
         }
