@@ -45,7 +45,10 @@ internal static class Names
     internal static bool IsPascalCase(string text) =>
         text.Length > 0 && char.IsAsciiLetterUpper(text[0]) && text.All(char.IsAsciiLetterOrDigit);
 
-    /// <summary>The identifier of a key: its words with capitals, all other signs left out; the prefix comes before a leading digit and before the name of the class itself.</summary>
+    /// <summary>
+    /// The identifier of a key: its words with capitals, all other signs left out; the prefix comes before a leading digit and before the
+    /// name of the class itself.
+    /// </summary>
     internal static string Identifier(string key, char prefix)
     {
         var name = new StringBuilder();

@@ -48,7 +48,9 @@ internal static class TableChecks
             string identifier = Names.Identifier(key, prefix);
             if (!seen.TryAdd(identifier, key) && seen[identifier] != key)
             {
-                errors.Add(DataErrorCode.IdentifiersCollide, line, $"'{key}' and '{seen[identifier]}' give the same identifier {identifier}");
+                errors.Add(
+                    DataErrorCode.IdentifiersCollide, line,
+                    $"'{key}' and '{seen[identifier]}' give the same identifier {identifier}");
             }
         }
     }
