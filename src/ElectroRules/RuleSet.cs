@@ -33,10 +33,10 @@ public sealed partial class RuleSet
     /// <summary>The tables of this rule set, those that the edition does not have included.</summary>
     public IReadOnlyList<ReferenceTable> Tables => _tables;
 
-    internal StepResolver Resolver { get; }
-
     /// <summary>The amendments, in the order of their ids.</summary>
-    internal IReadOnlyList<Amendment> Amendments { get; }
+    public IReadOnlyList<Amendment> Amendments { get; }
+
+    internal StepResolver Resolver { get; }
 
     /// <summary>The local findings of the amendments, in the order of the amendments.</summary>
     internal IReadOnlyList<AmendmentRemark> Remarks { get; }

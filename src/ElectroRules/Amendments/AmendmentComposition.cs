@@ -41,17 +41,9 @@ public static class AmendmentComposition
         Amendment[] all = [.. rules.Amendments.Concat(amendments).Select(Freeze).OrderBy(a => a.Id, StringComparer.Ordinal)];
         RuleSet published = RuleSet.For(rules.Edition);
         var check = new CompositionCheck(published, all);
-        IReadOnlyDictionary<int, Dictionary<int, (double Value, string Amendment)>> cells = check.Run();
+        Dictionary<int, Dictionary<int, (double Value, string Amendment)>> cells = check.Run();
         ReferenceTable[] tables = [.. published.Tables.Select(t => cells.TryGetValue(t.Index, out var changed) ? t.With(changed) : t)];
         return published.With(tables, all);
-    }
-
-    /// <summary>The amendments of a rule set, in the order of their ids.</summary>
-    /// <param name="rules">The rule set.</param>
-    public static IReadOnlyList<Amendment> Amendments(this RuleSet rules)
-    {
-        ArgumentNullException.ThrowIfNull(rules);
-        return rules.Amendments;
     }
 
     /// <summary>A copy whose lists nobody else holds.</summary>
