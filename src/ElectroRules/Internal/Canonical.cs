@@ -9,7 +9,7 @@ internal static class Canonical
 
     internal static double Volts(ElectricPotential value) => value.Volts;
 
-    internal static double Watts(Power value) => value.Watts;
+    internal static double Watts(Power value) => (double)value.Watts;
 
     internal static double VoltAmperes(ElectricApparentPower value) => value.Voltamperes;
 

@@ -1,0 +1,20 @@
+using ElectroRules.Internal;
+using ElectroRules.Results;
+using ElectroRules.Tables.Generated;
+
+namespace ElectroRules.Conductors;
+
+/// <summary>Which conductors may be run in parallel.</summary>
+internal static class Parallel
+{
+    internal static void Check(RuleSet rules, ref Deriving d, ConductorRun run, ConductorSize size)
+    {
+        if (run.ParallelSets > 1 && (int)size < Smallest(rules))
+        {
+            SegmentAmpacity.Refuse(ref d, Rules.ParallelConductors, "too-small-for-parallel", "/run/parallelSets");
+        }
+    }
+
+    internal static int Smallest(RuleSet rules) =>
+        (int)rules.Table(ConductorParallelMinimumTable.Index).At(0, ConductorParallelMinimumTable.Column.Size);
+}

@@ -1,0 +1,288 @@
+using ElectroRules.Internal;
+using ElectroRules.Results;
+using ElectroRules.Tables;
+using ElectroRules.Tables.Generated;
+
+namespace ElectroRules.Conductors;
+
+/// <summary>Resolves the stretches of a route into factors, with a step for each fact and factor.</summary>
+internal static class SegmentAmpacity
+{
+    private static readonly StepDefinition Insulation = new(Rules.InsulationRating, "insulation-temperature", StepOperation.Table, QuantityUnit.Celsius, ConductorInsulationTable.Index);
+    private static readonly StepDefinition CableInsulation = new(Rules.CableTemperature, "cable-insulation-temperature", StepOperation.Table, QuantityUnit.Celsius, ConductorCableTemperatureTable.Index);
+    private static readonly StepDefinition CableLimit = new(Rules.CableTemperature, "cable-limit-temperature", StepOperation.Table, QuantityUnit.Celsius, ConductorCableTemperatureTable.Index);
+    private static readonly StepDefinition InsulatedLargest = new(Rules.CableTemperature, "largest-size-held-to-60", StepOperation.Table, QuantityUnit.ConductorSize, ConductorCableInInsulationTable.Index);
+    private static readonly StepDefinition Ambient = new(Rules.AmbientCorrection, "ambient", StepOperation.Given, QuantityUnit.Celsius);
+    private static readonly StepDefinition RoofAdder = new(Rules.Rooftop, "adder-fahrenheit", StepOperation.Table, QuantityUnit.Kelvin, ConductorRooftopAdderTable.Index);
+    private static readonly StepDefinition RoofKelvin = new(Rules.Rooftop, "adder", StepOperation.FahrenheitDifference, QuantityUnit.Kelvin);
+    private static readonly StepDefinition RoofAmbient = new(Rules.Rooftop, "ambient-above-roof", StepOperation.Sum, QuantityUnit.Celsius);
+    private static readonly StepDefinition AmbientFactor = new(Rules.AmbientCorrection, "factor", StepOperation.Table, QuantityUnit.One, ConductorAmbientCorrectionTable.Index);
+    private static readonly StepDefinition Others = new(Rules.ConductorCounting, "other-conductors", StepOperation.Given, QuantityUnit.Count);
+    private static readonly StepDefinition Total = new(Rules.ConductorCounting, "total", StepOperation.Sum, QuantityUnit.Count);
+    private static readonly StepDefinition AdjustmentFactor = new(Rules.Adjustment, "factor", StepOperation.Table, QuantityUnit.One, ConductorAdjustmentTable.Index);
+
+    /// <summary>Whether the rule set has every table that a route needs.</summary>
+    internal static bool Covered(RuleSet rules, ref Deriving d) =>
+        rules.Has(ref d, ConductorAmpacityTable.Index, Rules.BaseAmpacity)
+        && rules.Has(ref d, ConductorInsulationTable.Index, Rules.InsulationRating)
+        && rules.Has(ref d, ConductorAmbientCorrectionTable.Index, Rules.AmbientCorrection)
+        && rules.Has(ref d, ConductorAdjustmentTable.Index, Rules.Adjustment)
+        && rules.Has(ref d, ConductorCableTemperatureTable.Index, Rules.CableTemperature)
+        && rules.Has(ref d, WiringMethodsTable.Index, Rules.MethodInPlace);
+
+    /// <summary>Resolves one stretch. What is missing or not permitted is noted in the derivation.</summary>
+    internal static SegmentFactors Resolve(RuleSet rules, ref Deriving d, ConductorRun run, int index, Figure own, string pointer)
+    {
+        RouteSegment segment = run.Route[index];
+        string at = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{pointer}/route/{index}");
+        var factors = new SegmentFactors { CapColumn = TemperatureColumn.None, CapLargestSize = int.MaxValue };
+        Missing(ref d, run, segment, at);
+        if (segment is not { Length: { } length, Ambient: { } ambient, Location: { } location, OtherCurrentCarryingConductors: { } others })
+        {
+            return factors;
+        }
+
+        factors.LengthFeet = Canonical.Feet(length);
+        MethodInPlace(rules, ref d, run.Method, location, at);
+        double celsius = InsulationTemperature(rules, ref d, run, location, index, pointer, at);
+        if (double.IsNaN(celsius))
+        {
+            return factors;
+        }
+
+        factors.Column = TemperatureColumn.Of(celsius);
+        Caps(rules, ref d, run.Method, segment, at, ref factors);
+        factors.Ambient = AmbientOf(rules, ref d, run, segment, Canonical.Celsius(ambient), factors.Column, index, at);
+        factors.Adjustment = AdjustmentOf(rules, ref d, run.Method, segment, others, own, index, at, ref factors);
+        factors.Factor = factors.Ambient.Value * factors.Adjustment.Value;
+        return factors;
+    }
+
+    private static void Missing(ref Deriving d, ConductorRun run, RouteSegment segment, string at)
+    {
+        if (segment.Length is null)
+        {
+            d.Needs(Rules.LowerAmpacityPortion, at + "/length");
+        }
+
+        if (segment.Ambient is null)
+        {
+            d.Needs(Rules.AmbientCorrection, at + "/ambient");
+        }
+
+        if (segment.Location is null)
+        {
+            d.Needs(Rules.InsulationRating, at + "/location");
+        }
+
+        if (segment.OtherCurrentCarryingConductors is null)
+        {
+            d.Needs(Rules.Adjustment, at + "/otherCurrentCarryingConductors");
+        }
+    }
+
+    private static void MethodInPlace(RuleSet rules, ref Deriving d, WiringMethod method, LocationKind location, string at)
+    {
+        ReferenceTable methods = rules.Table(WiringMethodsTable.Index);
+        int row = (int)method - 1;
+        if (methods.At(row, WiringMethodsTable.Column.Permitted) == 0)
+        {
+            Refuse(ref d, Rules.ForbiddenMethod, "method-forbidden", string.Empty);
+            return;
+        }
+
+        double allowed = methods.At(row, WiringMethodsTable.Column.Dry + (int)location - 1);
+        if (double.IsNaN(allowed))
+        {
+            d.NotCovered("place-depends-on-listing", Rules.MethodInPlace, at + "/location", string.Empty);
+        }
+        else if (allowed == 0)
+        {
+            Refuse(ref d, Rules.MethodInPlace, "method-not-for-place", at + "/location");
+        }
+    }
+
+    private static double InsulationTemperature(
+        RuleSet rules, ref Deriving d, ConductorRun run, LocationKind location, int index, string pointer, string at)
+    {
+        ReferenceTable cables = rules.Table(ConductorCableTemperatureTable.Index);
+        int row = (int)run.Method - 1;
+        int column = (int)location - 1;
+        bool fixedByCable = !double.IsNaN(cables.At(row, ConductorCableTemperatureTable.Column.AmpacityLimit));
+        if (!double.IsNaN(cables.At(row, ConductorCableTemperatureTable.Column.Dry)) && (fixedByCable || run.Insulation is null))
+        {
+            if (double.IsNaN(cables.At(row, column)))
+            {
+                Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at + "/location");
+                return double.NaN;
+            }
+
+            return cables.Read(ref d, CableInsulation, row, column, StepSubject.Item(index)).Value;
+        }
+
+        if (run.Insulation is not { } insulation)
+        {
+            d.Needs(Rules.InsulationRating, pointer + "/insulation");
+            return double.NaN;
+        }
+
+        ReferenceTable insulations = rules.Table(ConductorInsulationTable.Index);
+        if (double.IsNaN(insulations.At((int)insulation - 1, column)))
+        {
+            Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at + "/location");
+            return double.NaN;
+        }
+
+        return insulations.Read(ref d, Insulation, (int)insulation - 1, column, StepSubject.Item(index)).Value;
+    }
+
+    private static void Caps(RuleSet rules, ref Deriving d, WiringMethod method, RouteSegment segment, string at, ref SegmentFactors factors)
+    {
+        int row = (int)method - 1;
+        ReferenceTable cables = rules.Table(ConductorCableTemperatureTable.Index);
+        double limit = cables.At(row, ConductorCableTemperatureTable.Column.AmpacityLimit);
+        if (!double.IsNaN(limit))
+        {
+            cables.Read(ref d, CableLimit, row, ConductorCableTemperatureTable.Column.AmpacityLimit);
+            factors.CapColumn = TemperatureColumn.Of(limit);
+            return;
+        }
+
+        ReferenceTable insulated = rules.Table(ConductorCableInInsulationTable.Index);
+        double largest = insulated.At(row, ConductorCableInInsulationTable.Column.LargestSize);
+        if (double.IsNaN(largest))
+        {
+            return;
+        }
+
+        if (segment.InThermalInsulation is not { } inInsulation)
+        {
+            d.Needs(Rules.CableTemperature, at + "/inThermalInsulation");
+        }
+        else if (inInsulation)
+        {
+            insulated.Read(ref d, InsulatedLargest, row, ConductorCableInInsulationTable.Column.LargestSize);
+            factors.CapColumn = 0;
+            factors.CapLargestSize = (int)largest;
+        }
+    }
+
+    private static Figure AmbientOf(
+        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, double celsius, int column, int index, string at)
+    {
+        Figure ambient = d.Given(Ambient, celsius, StepSubject.Item(index));
+        if (segment.HeightAboveRoof is { } height)
+        {
+            ambient = AboveRoof(rules, ref d, run, Canonical.Inches(height), ambient);
+        }
+
+        ReferenceTable table = rules.Table(ConductorAmbientCorrectionTable.Index);
+        int row = table.RowNotBelow(ambient.Value);
+        if (row < 0 || double.IsNaN(table.At(row, column)))
+        {
+            Refuse(ref d, Rules.AmbientCorrection, "too-hot-for-insulation", at + "/ambient");
+            return default;
+        }
+
+        return table.Read(ref d, AmbientFactor, row, column, ambient, StepSubject.Item(index));
+    }
+
+    private static Figure AboveRoof(RuleSet rules, ref Deriving d, ConductorRun run, double inches, Figure ambient)
+    {
+        ReferenceTable exempt = rules.Table(ConductorRooftopExemptTable.Index);
+        if (run.Insulation is { } insulation && exempt.At((int)insulation - 1, ConductorRooftopExemptTable.Column.Exempt) > 0)
+        {
+            return ambient;
+        }
+
+        ReferenceTable table = rules.Table(ConductorRooftopAdderTable.Index);
+        int row = table.RowNotBelow(inches);
+        if (row < 0)
+        {
+            return ambient;
+        }
+
+        Figure fahrenheit = table.Read(ref d, RoofAdder, row, ConductorRooftopAdderTable.Column.Fahrenheit);
+        Figure kelvin = d.FahrenheitDifference(RoofKelvin, fahrenheit);
+        return d.Sum(RoofAmbient, ambient, kelvin);
+    }
+
+    private static Figure AdjustmentOf(
+        RuleSet rules,
+        ref Deriving d,
+        WiringMethod method,
+        RouteSegment segment,
+        int others,
+        Figure own,
+        int index,
+        string at,
+        ref SegmentFactors factors)
+    {
+        Figure total = own;
+        if (others > 0 && OthersCount(rules, ref d, method, segment, at, ref factors))
+        {
+            Figure other = d.Given(Others, others, StepSubject.Item(index));
+            total = d.Sum(Total, own, other, StepSubject.Item(index));
+        }
+
+        ReferenceTable table = rules.Table(ConductorAdjustmentTable.Index);
+        int row = table.RowNotBelow(total.Value);
+        return table.Read(ref d, AdjustmentFactor, row, ConductorAdjustmentTable.Column.Factor, total, StepSubject.Item(index));
+    }
+
+    /// <summary>Whether the conductors of other circuits count here.</summary>
+    private static bool OthersCount(
+        RuleSet rules, ref Deriving d, WiringMethod method, RouteSegment segment, string at, ref SegmentFactors factors)
+    {
+        int row = (int)method - 1;
+        double nipple = rules.Table(ConductorAdjustmentLengthTable.Index).At(0, ConductorAdjustmentLengthTable.Column.Length);
+        bool isLong = Limit.Above(factors.LengthFeet, nipple);
+        bool isCable = rules.Table(WiringMethodsTable.Index).At(row, WiringMethodsTable.Column.Cable) > 0;
+        if (!isCable)
+        {
+            return isLong;
+        }
+
+        switch (segment.Grouping)
+        {
+            case null:
+                d.Needs(Rules.CablesTogether, at + "/grouping");
+                return true;
+            case CableGrouping.Apart:
+                return false;
+            case CableGrouping.Bundled:
+                return isLong;
+        }
+
+        double most = rules.Table(ConductorCablesTogetherTable.Index).At(row, ConductorCablesTogetherTable.Column.Cables);
+        if (double.IsNaN(most))
+        {
+            return isLong;
+        }
+
+        if (segment.OtherCables is not { } cables)
+        {
+            d.Needs(Rules.CablesTogether, at + "/otherCables");
+            return true;
+        }
+
+        bool tooMany = Limit.Above(cables + 1, most);
+        factors.MustCount = tooMany;
+        return tooMany;
+    }
+
+    /// <summary>Notes that something is not permitted here: a finding, and no number.</summary>
+    internal static void Refuse(ref Deriving d, RuleId rule, string code, string at)
+    {
+        d.Find(new Finding
+        {
+            Rule = rule,
+            Code = code,
+            Hazard = Hazard.FixSoon,
+            Standing = CodeStanding.Violation,
+            Path = at,
+            Citation = d.Cite(rule),
+        });
+        d.NotCovered("not-permitted", rule, at, code);
+    }
+}
