@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Reflection;
+using ElectroRules.Amendments;
 using ElectroRules.Internal;
 using ElectroRules.Results;
 using ElectroRules.Tables;
@@ -13,11 +14,13 @@ public sealed partial class RuleSet
     private static readonly ConcurrentDictionary<EditionId, RuleSet> BaseEditions = new();
     private readonly ReferenceTable[] _tables;
 
-    private RuleSet(EditionId edition, ReferenceTable[] tables, IReadOnlyList<string> amendments)
+    private RuleSet(EditionId edition, ReferenceTable[] tables, IReadOnlyList<Amendment> amendments)
     {
         Edition = edition;
         _tables = tables;
-        Stamp = new Stamp(edition, amendments, GeneratedTables.DataVersion, LibraryVersion);
+        Amendments = amendments;
+        Remarks = [.. amendments.SelectMany(a => a.Remarks)];
+        Stamp = new Stamp(edition, [.. amendments.Select(a => a.Id)], GeneratedTables.DataVersion, LibraryVersion);
         Resolver = new RuleSetResolver(this);
     }
 
@@ -30,7 +33,13 @@ public sealed partial class RuleSet
     /// <summary>The tables of this rule set, those that the edition does not have included.</summary>
     public IReadOnlyList<ReferenceTable> Tables => _tables;
 
+    /// <summary>The amendments, in the order of their ids.</summary>
+    public IReadOnlyList<Amendment> Amendments { get; }
+
     internal StepResolver Resolver { get; }
+
+    /// <summary>The local findings of the amendments, in the order of the amendments.</summary>
+    internal IReadOnlyList<AmendmentRemark> Remarks { get; }
 
     private static string LibraryVersion { get; } =
         typeof(RuleSet).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "0";
@@ -60,7 +69,7 @@ public sealed partial class RuleSet
 
     internal ReferenceTable Table(int index) => _tables[index];
 
-    internal RuleSet With(ReferenceTable[] tables, IReadOnlyList<string> amendments) => new(Edition, tables, amendments);
+    internal RuleSet With(ReferenceTable[] tables, IReadOnlyList<Amendment> amendments) => new(Edition, tables, amendments);
 
     /// <summary>Says in the derivation that a table is missing in this edition, if it is.</summary>
     /// <returns>Whether the table is present.</returns>
