@@ -8,7 +8,8 @@ namespace ElectroRules.TableCompiler;
 internal sealed record DataError(string Code, string File, int Line, string Message)
 {
     /// <summary>The form that build tools read: file(line): error code: message.</summary>
-    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}({Line}): error {Code}: {Message}");
+    public override string ToString() =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}({Line}): error {Code}: {Message}");
 }
 
 /// <summary>Collects the errors of one file.</summary>

@@ -53,9 +53,12 @@ internal sealed class DataFolder
                 tables.Add(table);
             }
 
-            if (name != RulesFile && !classes.Add(Names.TableClass(Path.GetFileNameWithoutExtension(name))))
+            string tableClass = Names.TableClass(Path.GetFileNameWithoutExtension(name));
+            if (name != RulesFile && !classes.Add(tableClass))
             {
-                fileErrors.Add(DataErrorCode.IdentifiersCollide, 1, $"another table gives the same class {Names.TableClass(Path.GetFileNameWithoutExtension(name))}");
+                fileErrors.Add(
+                    DataErrorCode.IdentifiersCollide, 1,
+                    $"another table gives the same class {tableClass}");
             }
 
             errors.AddRange(fileErrors.All.OrderBy(error => error.Line));

@@ -5,7 +5,8 @@ namespace ElectroRules.TableCompiler;
 /// <summary>The folder of generated files: compared with, or made equal to, what the data gives.</summary>
 internal static class GeneratedFolder
 {
-    /// <summary>The names of the files that are missing, different or no longer wanted. Line ends do not count: a checkout may change them.</summary>
+    /// <summary>The names of the files that are missing, different or no longer wanted.</summary>
+    /// <remarks>Line ends do not count: a checkout may change them.</remarks>
     internal static IReadOnlyList<string> Differences(string path, IReadOnlyDictionary<string, string> wanted)
     {
         var names = new SortedSet<string>(StringComparer.Ordinal);

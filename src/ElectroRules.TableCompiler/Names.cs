@@ -5,6 +5,10 @@ namespace ElectroRules.TableCompiler;
 /// <summary>The forms that keys and names may have, and the identifiers that are made from them.</summary>
 internal static class Names
 {
+    /// <summary>The classes that hold the numbers of the columns and of the rows.</summary>
+    internal const string ColumnClass = "Column";
+    internal const string RowClass = "Row";
+
     /// <summary>Whether a text is a key such as "conductor.ambient-correction": lower-case words joined by dots and hyphens.</summary>
     internal static bool IsKey(string text)
     {
@@ -41,7 +45,10 @@ internal static class Names
     internal static bool IsPascalCase(string text) =>
         text.Length > 0 && char.IsAsciiLetterUpper(text[0]) && text.All(char.IsAsciiLetterOrDigit);
 
-    /// <summary>The identifier of a key: its words with capitals, all other signs left out, the prefix before a leading digit.</summary>
+    /// <summary>
+    /// The identifier of a key: its words with capitals, all other signs left out; the prefix comes before a leading digit and before the
+    /// name of the class itself.
+    /// </summary>
     internal static string Identifier(string key, char prefix)
     {
         var name = new StringBuilder();
@@ -58,7 +65,7 @@ internal static class Names
             startOfWord = false;
         }
 
-        if (name.Length == 0 || char.IsAsciiDigit(name[0]))
+        if (name.Length == 0 || char.IsAsciiDigit(name[0]) || name.Equals(ColumnClass) || name.Equals(RowClass))
         {
             name.Insert(0, prefix);
         }

@@ -7,8 +7,9 @@ internal static class Vocabulary
     internal const string SizeUnit = "size";
     internal const string YesNoUnit = "yes-no";
     internal const string OpenBand = "inf";
-    internal const string ExactLookup = "exact";
     internal const char NoValueLetter = '-';
+    private const string NextUp = "NextUp";
+    private const string BandUpperEdge = "BandUpperEdge";
 
     /// <summary>The letters of confirmation, and the one for "no value".</summary>
     internal const string Letters = "tofdmp-";
@@ -45,9 +46,9 @@ internal static class Vocabulary
 
     internal static IReadOnlyList<(string Code, string Member)> Lookups { get; } =
     [
-        (ExactLookup, "Exact"),
-        ("next-up", "NextUp"),
-        ("band-upper-edge", "BandUpperEdge"),
+        ("exact", "Exact"),
+        ("next-up", NextUp),
+        ("band-upper-edge", BandUpperEdge),
     ];
 
     internal static IReadOnlyList<(string Code, string Member)> Directions { get; } =
@@ -96,6 +97,9 @@ internal static class Vocabulary
 
         return null;
     }
+
+    /// <summary>Whether a look-up (by its member) goes by the numbers of the rows.</summary>
+    internal static bool IsByNumber(string lookup) => lookup is NextUp or BandUpperEdge;
 
     /// <summary>The codes of a list, for a message.</summary>
     internal static string CodesOf(IReadOnlyList<(string Code, string Member)> list) => string.Join(", ", list.Select(entry => entry.Code));

@@ -25,12 +25,9 @@ internal sealed class TableData
 
     internal required IReadOnlyList<SourceData> Sources { get; init; }
 
-    /// <summary>Whether rows are found by key, so that each row has a number of its own in the library's code.</summary>
-    internal bool IsExact => Lookup == Vocabulary.MemberOf(Vocabulary.Lookups, Vocabulary.ExactLookup);
-
     /// <summary>Whether the rows get names in the code: found by key, not the sizes, and the same in every block.</summary>
     internal bool HasRowNames =>
-        IsExact
+        !Vocabulary.IsByNumber(Lookup)
         && RowName != Vocabulary.SizeAxis
         && Blocks.Count > 0
         && Blocks.All(block => block.Rows.Select(row => row.Key).SequenceEqual(Blocks[0].Rows.Select(row => row.Key), StringComparer.Ordinal));

@@ -33,14 +33,18 @@ internal static class BlockChecks
             if (i >= Vocabulary.Sizes.Count || !string.Equals(row.Key, Vocabulary.Sizes[i], StringComparison.Ordinal))
             {
                 string expected = i < Vocabulary.Sizes.Count ? $"'{Vocabulary.Sizes[i]}'" : "the end of the rows";
-                errors.Add(DataErrorCode.RowsDisordered, row.Line, $"here {expected} must stand, not '{row.Key}': the rows are all the sizes, in order");
+                errors.Add(
+                    DataErrorCode.RowsDisordered, row.Line,
+                    $"here {expected} must stand, not '{row.Key}': the rows are all the sizes, in order");
                 return;
             }
         }
 
         if (block.Rows.Count < Vocabulary.Sizes.Count)
         {
-            errors.Add(DataErrorCode.RowsDisordered, block.Line, $"'{Vocabulary.Sizes[block.Rows.Count]}' is missing: the rows are all the sizes, in order");
+            errors.Add(
+                DataErrorCode.RowsDisordered, block.Line,
+                $"'{Vocabulary.Sizes[block.Rows.Count]}' is missing: the rows are all the sizes, in order");
         }
     }
 

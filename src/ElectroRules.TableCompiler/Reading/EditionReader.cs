@@ -17,7 +17,9 @@ internal sealed class EditionReader(FileErrors errors)
             string? edition = Vocabulary.MemberOf(Vocabulary.Editions, member.Name);
             if (edition is null)
             {
-                errors.Add(DataErrorCode.UnknownEdition, member.Line, $"'{member.Name}' is not an edition; there are {Vocabulary.CodesOf(Vocabulary.Editions)}");
+                errors.Add(
+                    DataErrorCode.UnknownEdition, member.Line,
+                    $"'{member.Name}' is not an edition; there are {Vocabulary.CodesOf(Vocabulary.Editions)}");
                 continue;
             }
 
@@ -50,7 +52,9 @@ internal sealed class EditionReader(FileErrors errors)
         {
             if (!_seen.Contains(code))
             {
-                errors.Add(DataErrorCode.EditionNowhere, line, $"the edition {code} is missing: give it a section or a reason under 'absent'");
+                errors.Add(
+                    DataErrorCode.EditionNowhere, line,
+                    $"the edition {code} is missing: give it a section or a reason under 'absent'");
             }
         }
     }

@@ -19,12 +19,13 @@ internal static class Numbers
         if (string.Equals(unit, Vocabulary.MemberOf(Vocabulary.Units, Vocabulary.SizeUnit), StringComparison.Ordinal))
         {
             int ordinal = Vocabulary.OrdinalOf(text);
-            if (ordinal == 0)
+            if (ordinal > 0)
             {
-                errors.Add(DataErrorCode.UnknownSize, line, $"'{text}' is not a conductor size");
+                return ordinal;
             }
 
-            return ordinal;
+            errors.Add(DataErrorCode.UnknownSize, line, $"'{text}' is not a conductor size");
+            return double.NaN;
         }
 
         bool yesNo = string.Equals(unit, Vocabulary.MemberOf(Vocabulary.Units, Vocabulary.YesNoUnit), StringComparison.Ordinal);

@@ -60,12 +60,16 @@ internal sealed class RowReader(string unit, string lookup, IReadOnlyList<string
     {
         if (values.Items.Count != columns.Count)
         {
-            errors.Add(DataErrorCode.WrongNumberOfValues, values.Line, $"there are {values.Items.Count} values for {columns.Count} columns");
+            errors.Add(
+                DataErrorCode.WrongNumberOfValues, values.Line,
+                $"there are {values.Items.Count} values for {columns.Count} columns");
         }
 
         if (letters.Text.Length != columns.Count)
         {
-            errors.Add(DataErrorCode.WrongNumberOfLetters, letters.Line, $"there are {letters.Text.Length} letters for {columns.Count} columns");
+            errors.Add(
+                DataErrorCode.WrongNumberOfLetters, letters.Line,
+                $"there are {letters.Text.Length} letters for {columns.Count} columns");
         }
     }
 
@@ -76,18 +80,22 @@ internal sealed class RowReader(string unit, string lookup, IReadOnlyList<string
             char letter = letters.Text[i];
             if (!Vocabulary.Letters.Contains(letter, StringComparison.Ordinal))
             {
-                errors.Add(DataErrorCode.UnknownLetter, letters.Line, $"'{letter}' is not a letter of confirmation; there are {Vocabulary.Letters}");
+                errors.Add(
+                    DataErrorCode.UnknownLetter, letters.Line,
+                    $"'{letter}' is not a letter of confirmation; there are {Vocabulary.Letters}");
             }
             else if (i < cells.Count && (letter == Vocabulary.NoValueLetter) != (cells[i].Kind == NodeKind.Null))
             {
-                errors.Add(DataErrorCode.LetterAgainstValue, letters.Line, $"letter {i + 1} and value {i + 1} do not agree on whether there is a value");
+                errors.Add(
+                    DataErrorCode.LetterAgainstValue, letters.Line,
+                    $"letter {i + 1} and value {i + 1} do not agree on whether there is a value");
             }
         }
     }
 
     private double ReadEdge(DataNode key)
     {
-        if (string.Equals(lookup, Vocabulary.MemberOf(Vocabulary.Lookups, Vocabulary.ExactLookup), StringComparison.Ordinal))
+        if (!Vocabulary.IsByNumber(lookup))
         {
             return double.NaN;
         }
@@ -99,7 +107,9 @@ internal sealed class RowReader(string unit, string lookup, IReadOnlyList<string
 
         if (!Numbers.TryRead(key.Text, out double edge))
         {
-            errors.Add(DataErrorCode.NotANumber, key.Line, $"the key '{key.Text}' must be a number, or '{Vocabulary.OpenBand}' for an open last band");
+            errors.Add(
+                DataErrorCode.NotANumber, key.Line,
+                $"the key '{key.Text}' must be a number, or '{Vocabulary.OpenBand}' for an open last band");
         }
 
         return edge;

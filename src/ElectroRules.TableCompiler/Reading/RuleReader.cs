@@ -61,7 +61,9 @@ internal sealed class RuleReader(FileErrors errors)
         }
         else if (kind.Length > 0 && sectionTexts.Count + absentTexts.Count > 0)
         {
-            errors.Add(DataErrorCode.SectionWithoutCode, rule.Line, "a rule that is not of the code has no sections and no absent editions");
+            errors.Add(
+                DataErrorCode.SectionWithoutCode, rule.Line,
+                "a rule that is not of the code has no sections and no absent editions");
         }
 
         return new RuleData(

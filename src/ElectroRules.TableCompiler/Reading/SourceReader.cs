@@ -26,7 +26,8 @@ internal static class SourceReader
                 errors.Add(DataErrorCode.MalformedAddress, address.Line, $"'{address.Text}' is neither empty nor an http or https address");
             }
 
-            sources.Add(new SourceData(member.Name, member.Line, kind?.Text ?? string.Empty, title?.Text ?? string.Empty, address?.Text ?? string.Empty));
+            sources.Add(new SourceData(
+                member.Name, member.Line, kind?.Text ?? string.Empty, title?.Text ?? string.Empty, address?.Text ?? string.Empty));
         }
 
         return sources;

@@ -30,25 +30,27 @@ internal static class TableChecks
         }
     }
 
-    /// <summary>No two keys may give the same identifier in the generated code.</summary>
-    internal static void Identifiers(TableData table, int line, FileErrors errors)
+    /// <summary>No two rows may give the same identifier in the generated code.</summary>
+    internal static void RowIdentifiers(TableData table, FileErrors errors)
     {
-        Distinct(table.Columns, 'C', "Column", line, errors);
         if (table.HasRowNames)
         {
-            Distinct([.. table.Blocks[0].Rows.Select(row => row.Key)], 'R', "Row", table.Blocks[0].Line, errors);
+            IdentifiersOnce([.. table.Blocks[0].Rows.Select(row => row.Key)], 'R', table.Blocks[0].Line, errors);
         }
     }
 
-    private static void Distinct(IReadOnlyList<string> keys, char prefix, string reserved, int line, FileErrors errors)
+    /// <summary>No two keys may give the same identifier in the generated code.</summary>
+    internal static void IdentifiersOnce(IReadOnlyList<string> keys, char prefix, int line, FileErrors errors)
     {
-        var seen = new Dictionary<string, string>(StringComparer.Ordinal) { [reserved] = "the name of the class" };
+        var seen = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (string key in keys)
         {
             string identifier = Names.Identifier(key, prefix);
-            if (!seen.TryAdd(identifier, $"'{key}'") && seen[identifier] != $"'{key}'")
+            if (!seen.TryAdd(identifier, key) && seen[identifier] != key)
             {
-                errors.Add(DataErrorCode.IdentifiersCollide, line, $"'{key}' and {seen[identifier]} give the same identifier {identifier}");
+                errors.Add(
+                    DataErrorCode.IdentifiersCollide, line,
+                    $"'{key}' and '{seen[identifier]}' give the same identifier {identifier}");
             }
         }
     }

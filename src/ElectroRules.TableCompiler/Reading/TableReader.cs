@@ -63,7 +63,7 @@ internal sealed class TableReader
             Sources = sources,
         };
         TableChecks.Sources(read, _errors);
-        TableChecks.Identifiers(read, table.Line, _errors);
+        TableChecks.RowIdentifiers(read, _errors);
         return read;
     }
 
@@ -120,6 +120,8 @@ internal sealed class TableReader
         {
             _errors.Add(DataErrorCode.EmptyList, list.Line, "a table must have a column");
         }
+
+        TableChecks.IdentifiersOnce(keys, 'C', list?.Line ?? axis.Line, _errors);
 
         return (name, keys);
     }
@@ -245,7 +247,7 @@ internal sealed class TableReader
                 BlockChecks.AllSizes(block, _errors);
             }
 
-            if (lookup != Vocabulary.MemberOf(Vocabulary.Lookups, Vocabulary.ExactLookup))
+            if (Vocabulary.IsByNumber(lookup))
             {
                 BlockChecks.EdgesRise(block, _errors);
             }

@@ -14,7 +14,8 @@ internal static class RulesWriter
         for (int i = 0; i < rules.Count; i++)
         {
             RuleData rule = rules[i];
-            code.Line($"internal static readonly RuleId {rule.Name} = new({Code.Literal(rule.Code)}, {Code.Literal(rule.Slug)}, {Code.Literal(i)});");
+            string arguments = $"{Code.Literal(rule.Code)}, {Code.Literal(rule.Slug)}, {Code.Literal(i)}";
+            code.Line($"internal static readonly RuleId {rule.Name} = new({arguments});");
         }
 
         if (rules.Count > 0)

@@ -34,11 +34,11 @@ internal sealed class TableWriter
 
         WriteDefine();
         _code.Line();
-        WriteNames("Column", 'C', _table.Columns);
+        WriteNames(Names.ColumnClass, 'C', _table.Columns);
         if (_table.HasRowNames)
         {
             _code.Line();
-            WriteNames("Row", 'R', [.. _table.Blocks[0].Rows.Select(row => row.Key)]);
+            WriteNames(Names.RowClass, 'R', [.. _table.Blocks[0].Rows.Select(row => row.Key)]);
         }
 
         _code.Close();
@@ -96,7 +96,7 @@ internal sealed class TableWriter
 
     private void WriteBlock(BlockData block)
     {
-        IEnumerable<string> edges = _table.IsExact ? [] : block.Rows.Select(row => Code.Literal(row.Edge));
+        IEnumerable<string> edges = Vocabulary.IsByNumber(_table.Lookup) ? block.Rows.Select(row => Code.Literal(row.Edge)) : [];
         _code.Line("new()");
         _code.Open();
         _code.Line($"Id = {Code.Literal(block.Id)},");

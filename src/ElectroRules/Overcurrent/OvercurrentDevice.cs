@@ -1,6 +1,7 @@
 using ElectroRules.Conductors;
 using ElectroRules.Internal;
 using ElectroRules.Results;
+using ElectroRules.Tables;
 using ElectroRules.Tables.Generated;
 using UnitsNet;
 
