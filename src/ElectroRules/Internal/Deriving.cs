@@ -23,7 +23,8 @@ internal ref struct Deriving
 
     internal readonly bool IsStopped => _notCovered is not null || _needs is not null;
 
-    internal readonly int Count => _count;
+    /// <summary>The code of what stopped the rule: a reason of its own where there is one. Null when it was not stopped by the rule set.</summary>
+    internal readonly string? WhyStopped => _notCovered is null ? null : _notCovered.Reason.Length > 0 ? _notCovered.Reason : _notCovered.Code;
 
     internal Figure Given(StepDefinition definition, double value, int subject = StepSubject.None) =>
         Add(definition, StepOperation.Given, value, None, None, None, subject);
