@@ -23,14 +23,14 @@ internal static class Alternatives
         {
             if (material != request.Material || method != request.Method)
             {
-                found.Add(Try(rules, request with { Material = material, Method = method, Insulation = insulation }, in tests, neutral, insulated));
+                found.Add(TryWay(rules, request with { Material = material, Method = method, Insulation = insulation }, in tests, neutral, insulated));
             }
         }
 
         return found;
     }
 
-    private static AlternativeCircuit Try(
+    private static AlternativeCircuit TryWay(
         RuleSet rules, BranchCircuitRequest other, in CircuitTests tests, bool neutral, int insulated)
     {
         // The steps of an alternative are not kept: only its size, or why it does not work.

@@ -24,7 +24,7 @@ internal static class ConductorNeeds
     internal static int First(RuleSet rules, ConductorRun run)
     {
         int first = ConductorSearch.SmallestAllowed(rules, run.Material);
-        return run.ParallelSets > 1 ? Math.Max(first, Parallel.Smallest(rules)) : first;
+        return run.ParallelSets > 1 ? Math.Max(first, ParallelConductors.Smallest(rules)) : first;
     }
 
     internal static FailedNeed Test(in ResolvedRun run, int size, in ContinuousNeed need, in TerminalNeeds terminals)
