@@ -4,8 +4,9 @@ namespace ElectroRules.Amendments;
 
 /// <summary>Lays amendments over a rule set.</summary>
 /// <remarks>
-/// Every change is compared with the edition as published, and the order of the amendments never decides: one after the other or
-/// all at once, in whatever order, gives the same rule set. Where several change one cell, the one that supersedes all others stands.
+/// Every change is compared with the edition as published, and the order of the amendments never decides: given one after the
+/// other or all at once, the same amendments give the same rule set. Where several change one cell, the one that supersedes all
+/// others, directly or through one that is present, stands; amendments that belong together are therefore best given at once.
 /// </remarks>
 public static class AmendmentComposition
 {
@@ -41,7 +42,7 @@ public static class AmendmentComposition
         Amendment[] all = [.. rules.Amendments.Concat(amendments).Select(Freeze).OrderBy(a => a.Id, StringComparer.Ordinal)];
         RuleSet published = RuleSet.For(rules.Edition);
         var check = new CompositionCheck(published, all);
-        Dictionary<int, Dictionary<int, (double Value, string Amendment)>> cells = check.Run();
+        Dictionary<int, Dictionary<int, CellAmendment>> cells = check.Run();
         ReferenceTable[] tables = [.. published.Tables.Select(t => cells.TryGetValue(t.Index, out var changed) ? t.With(changed) : t)];
         return published.With(tables, all);
     }
