@@ -4,8 +4,9 @@ namespace ElectroRules.Amendments;
 
 /// <summary>Lays amendments over a rule set.</summary>
 /// <remarks>
-/// Every change is compared with the edition as published, and the order of the amendments never decides: one after the other or
-/// all at once, in whatever order, gives the same rule set. Where several change one cell, the one that supersedes all others stands.
+/// Every change is compared with the edition as published, and the order of the amendments never decides: given one after the
+/// other or all at once, the same amendments give the same rule set. Where several change one cell, the one that supersedes all
+/// others, directly or through one that is present, stands; amendments that belong together are therefore best given at once.
 /// </remarks>
 public static class AmendmentComposition
 {

@@ -25,8 +25,9 @@ public static class AmendmentReader
             using JsonDocument document = JsonDocument.Parse(json);
             amendment = Root(reader, document.RootElement);
         }
-        catch (JsonException e)
+        catch (Exception e) when (e is JsonException or InvalidOperationException or ArgumentException)
         {
+            // The last two come from half a surrogate pair, written as an escape or standing in the text.
             reader.Add(AmendmentErrorCode.NotJson, string.Empty, $"The text is not JSON: {e.Message}");
         }
 

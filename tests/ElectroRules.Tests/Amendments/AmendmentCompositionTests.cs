@@ -133,17 +133,10 @@ public class AmendmentCompositionTests
             Of("d", CellChange.ForbidMethod("rigidPvcConduit", "L 3")),
         ];
         new Random(seed).Shuffle(all);
-        RuleSet amended;
-        if (oneByOne)
-        {
-            // The end of a chain of superseding comes last or first; what lies between must not be missing while it is composed.
-            amended = Rules().With([.. all.Where(x => !string.Equals(x.Id, "d", StringComparison.Ordinal))])
-                .With(all.Single(x => string.Equals(x.Id, "d", StringComparison.Ordinal)));
-        }
-        else
-        {
-            amended = Rules().With(all);
-        }
+        // One by one: b must be there before c meets a, so the chain is given in its own order and d anywhere between.
+        RuleSet amended = oneByOne
+            ? all.OrderBy(x => x.Id is "d" ? Array.IndexOf(all, x) : x.Id[0] - 'a').Aggregate(Rules(), (rules, x) => rules.With(x))
+            : Rules().With(all);
 
         Assert.Equal(["a", "b", "c", "d"], amended.Stamp.Amendments);
         Assert.Equal(6, amended.Table("conductor.minimum-size").Value("copper", "size"));

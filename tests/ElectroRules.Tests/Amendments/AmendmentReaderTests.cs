@@ -64,8 +64,17 @@ public class AmendmentReaderTests
     [InlineData("", "ERD2001")]
     [InlineData("{", "ERD2001")]
     [InlineData("[]", "ERD2005")]
+    [InlineData("{} trailing", "ERD2001")]
     public void What_is_not_an_object_is_one_error(string json, string code) =>
         Assert.Equal([$"{code}  "], AmendmentSamples.Errors(() => AmendmentReader.Read(json)));
+
+    [Fact]
+    public void Half_a_character_is_not_JSON()
+    {
+        Assert.Equal(["ERD2001  "], AmendmentSamples.Errors(() => AmendmentReader.Read("{\"id\": \"" + (char)0xD800 + "\"}")));
+        string escaped = AmendmentSamples.Complete.Replace("Springfield,", "\\ud800", StringComparison.Ordinal);
+        Assert.Equal(["ERD2001  "], AmendmentSamples.Errors(() => AmendmentReader.Read(escaped)));
+    }
 
     [Fact]
     public void All_errors_come_at_once()
