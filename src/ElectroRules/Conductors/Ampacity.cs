@@ -102,7 +102,7 @@ public static class Ampacity
         Figure? rating = request.CircuitRating is { } amperes ? d.Given(CircuitRating, Canonical.Amperes(amperes)) : null;
         Figure terminals = TerminalTemperature.Derive(rules, ref d, request.Run, rating, "/circuitRating");
         var run = new ResolvedRun(rules, request.Run, segments);
-        Parallel.Check(rules, ref d, request.Run, request.Size);
+        ParallelConductors.Check(rules, ref d, request.Run, request.Size);
         HasAmpacity(ref d, in run, request.Size, "/size");
         if (d.IsStopped)
         {

@@ -23,7 +23,8 @@ internal ref struct Deriving
 
     internal readonly bool IsStopped => _notCovered is not null || _needs is not null;
 
-    internal readonly int Count => _count;
+    /// <summary>The code of what stopped the rule: a reason of its own where there is one. Null when it was not stopped by the rule set.</summary>
+    internal readonly string? WhyStopped => _notCovered is null ? null : _notCovered.Reason.Length > 0 ? _notCovered.Reason : _notCovered.Code;
 
     internal Figure Given(StepDefinition definition, double value, int subject = StepSubject.None) =>
         Add(definition, StepOperation.Given, value, None, None, None, subject);
@@ -125,14 +126,16 @@ internal ref struct Deriving
         _notCovered ??= new NotCoveredReason(code, rule, detail, reason);
 
     /// <summary>Ends with the answer, or with what stopped it.</summary>
-    internal readonly Determination<T> Finish<T>(T? value)
+    internal Determination<T> Finish<T>(T? value)
         where T : class
     {
         DeterminationStatus status = Status(value is not null);
+        StepData[] steps = Copy();
+        _resolver.AddRemarks(steps, ref _findings);
         return new Determination<T>(
             status == DeterminationStatus.Determined ? value : null,
             status,
-            new Derivation(Copy(), _resolver),
+            new Derivation(steps, _resolver),
             _findings is null ? [] : _findings,
             status == DeterminationStatus.NeedsInput && _needs is not null ? _needs : [],
             status == DeterminationStatus.NotCovered ? _notCovered : null,

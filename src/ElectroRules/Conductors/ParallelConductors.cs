@@ -5,7 +5,7 @@ using ElectroRules.Tables.Generated;
 namespace ElectroRules.Conductors;
 
 /// <summary>Which conductors may be run in parallel.</summary>
-internal static class Parallel
+internal static class ParallelConductors
 {
     internal static void Check(RuleSet rules, ref Deriving d, ConductorRun run, ConductorSize size)
     {
