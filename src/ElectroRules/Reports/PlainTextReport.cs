@@ -100,6 +100,7 @@ public static class PlainTextReport
         {
             if (!first && at + 1 + word.Length > Width)
             {
+                TrimLineEnd(text);
                 text.Append('\n').Append(' ', mark.Length);
                 at = mark.Length;
                 first = true;
