@@ -236,17 +236,26 @@ internal static class SegmentAmpacity
         }
 
         ReferenceTable table = rules.Table(ConductorAdjustmentTable.Index);
-        int row = table.RowNotBelow(total.Value);
+        int row = IsNipple(rules, run) ? 0 : table.RowNotBelow(total.Value);
         return table.Read(ref d, AdjustmentFactor, row, ConductorAdjustmentTable.Column.Factor, total, StepSubject.Item(index));
     }
+
+    /// <summary>Whether the whole run lies in a raceway so short that nothing is adjusted.</summary>
+    private static bool IsNipple(RuleSet rules, ConductorRun run)
+    {
+        bool isCable = rules.Table(WiringMethodsTable.Index).At((int)run.Method - 1, WiringMethodsTable.Column.Cable) > 0;
+        return !isCable && Limit.AtMost(LengthOf(run, togetherOnly: false), NippleLength(rules));
+    }
+
+    private static double NippleLength(RuleSet rules) =>
+        rules.Table(ConductorAdjustmentLengthTable.Index).At(0, ConductorAdjustmentLengthTable.Column.Length);
 
     /// <summary>Whether the conductors of other circuits count here.</summary>
     private static bool OthersCount(
         RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, Pointer at, ref SegmentFactors factors)
     {
         int row = (int)run.Method - 1;
-        double nipple = rules.Table(ConductorAdjustmentLengthTable.Index).At(0, ConductorAdjustmentLengthTable.Column.Length);
-        bool isLong = Limit.Above(LengthTogether(run), nipple);
+        bool isLong = Limit.Above(LengthOf(run, togetherOnly: true), NippleLength(rules));
         bool isCable = rules.Table(WiringMethodsTable.Index).At(row, WiringMethodsTable.Column.Cable) > 0;
         if (!isCable)
         {
@@ -281,13 +290,13 @@ internal static class SegmentAmpacity
         return tooMany;
     }
 
-    /// <summary>The length of all stretches that have other conductors beside them: cutting one stretch in two must not free it.</summary>
-    private static double LengthTogether(ConductorRun run)
+    /// <summary>The length of all stretches, or of those with other conductors beside them: cutting one stretch in two must not free it.</summary>
+    private static double LengthOf(ConductorRun run, bool togetherOnly)
     {
         double feet = 0;
         foreach (RouteSegment segment in run.Route)
         {
-            if (segment is { OtherCurrentCarryingConductors: > 0, Length: { } length })
+            if (segment.Length is { } length && (!togetherOnly || segment.OtherCurrentCarryingConductors > 0))
             {
                 feet += Canonical.Feet(length);
             }
