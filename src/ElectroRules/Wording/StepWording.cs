@@ -124,6 +124,6 @@ public static class StepWording
             return words.Fill("subject.item", ("item", (item + 1).ToString(CultureInfo.InvariantCulture)));
         }
 
-        return subject?.Choice;
+        return null;
     }
 }
