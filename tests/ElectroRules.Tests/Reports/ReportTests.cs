@@ -52,6 +52,7 @@ public sealed class ReportTests
                 Assert.True(line.Length <= 110, line);
                 Assert.Equal(line.TrimEnd(), line);
                 Assert.DoesNotContain('{', line);
+                Assert.DoesNotMatch("(step|rule|finding|notCovered|need|remedy|column|method|limit|answer|report)[.][A-Za-z]", line);
             }
         }
     }

@@ -27,7 +27,7 @@ internal static partial class NeededTexts
         "need.where", "need.stillPossible", "notCovered.about", "notCovered.reason",
         "report.title.other", "report.edition", "report.amendments", "report.status", "report.data", "report.library",
         "report.answer", "report.limit", "report.findings", "report.needs", "report.notCovered", "report.derivation",
-        "report.assumptions", "report.rounding", "report.assumption", "report.cautions", "report.noRenderer",
+        "report.assumptions", "report.rounding", "whyNot.needs-input", "report.assumption", "report.cautions", "report.noRenderer",
     ];
 
     internal static IReadOnlyList<StepDefinition> Steps { get; } =

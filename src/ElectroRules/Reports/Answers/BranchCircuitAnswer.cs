@@ -71,7 +71,8 @@ internal static class BranchCircuitAnswer
             }
         }
 
-        return words.Text("notCovered." + code);
+        string own = "whyNot." + code;
+        return words.Text(words.Has(own) ? own : "notCovered." + code);
     }
 
     private static string Neutral(WordingSet words, NeutralChoice neutral) => neutral.Size is { } size
