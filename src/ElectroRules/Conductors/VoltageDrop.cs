@@ -162,7 +162,7 @@ public static class VoltageDrop
         }
 
         return ConductorImpedance.Derive(
-            rules, ref d, (int)request.Size, request.Material, request.Method, request.Impedance, PowerFactorOf(request));
+            rules, ref d, (int)request.Size, request.Material, request.Method, request.Impedance, PowerFactorOf(request), isResistive: false);
     }
 
     private static double PowerFactorOf(VoltageDropRequest request) =>
