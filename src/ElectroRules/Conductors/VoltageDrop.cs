@@ -177,7 +177,9 @@ public static class VoltageDrop
 
         int size = SmallestFor(
             rules,
-            ConductorSearch.SmallestAllowed(rules, request.Material),
+            request.ParallelSets > 1
+                ? Math.Max(ConductorSearch.SmallestAllowed(rules, request.Material), ParallelConductors.Smallest(rules))
+                : ConductorSearch.SmallestAllowed(rules, request.Material),
             request.Material,
             request.Method,
             request.Impedance,
