@@ -29,6 +29,41 @@ internal sealed class RuleSetResolver(RuleSet rules) : StepResolver
         _ => null,
     };
 
+    internal override void AddRemarks(ReadOnlySpan<StepData> steps, ref List<Finding>? findings)
+    {
+        foreach (Amendments.Amendment amendment in rules.Amendments)
+        {
+            foreach (Amendments.AmendmentRemark remark in amendment.Remarks)
+            {
+                if (UsedRule(steps, remark.Rule) is { } rule)
+                {
+                    (findings ??= []).Add(new Finding
+                    {
+                        Rule = rule,
+                        Code = remark.Code,
+                        Hazard = Hazard.None,
+                        Standing = CodeStanding.Note,
+                        Path = string.Empty,
+                        Citation = new Citation(CitationKind.Amendment, rules.Edition, remark.Section, Confidence.OneSource, amendment.Id),
+                    });
+                }
+            }
+        }
+    }
+
+    private static RuleId? UsedRule(ReadOnlySpan<StepData> steps, string code)
+    {
+        foreach (ref readonly StepData step in steps)
+        {
+            if (string.Equals(step.Definition.Rule.Code, code, StringComparison.Ordinal))
+            {
+                return step.Definition.Rule;
+            }
+        }
+
+        return null;
+    }
+
     private static Citation Make(EditionId edition, RuleDefinition definition)
     {
         string section = string.Empty;

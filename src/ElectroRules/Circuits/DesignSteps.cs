@@ -83,6 +83,7 @@ internal static class DesignSteps
         int smaller = byAmpacity - 1;
         if (smaller < ConductorSearch.SmallestAllowed(rules, run.Material))
         {
+            ConductorNeeds.SaySmallest(ref d, in run);
             return;
         }
 

@@ -1,5 +1,6 @@
 using ElectroRules.Internal;
 using ElectroRules.Results;
+using ElectroRules.Tables;
 using ElectroRules.Tables.Generated;
 
 namespace ElectroRules.Conductors;
@@ -19,6 +20,17 @@ internal static class ConductorNeeds
     private static readonly StepDefinition FailsCorrection = new(Rules.MinimumForLoad, "too-small-after-correction", StepOperation.Rejected, QuantityUnit.Ampere);
     private static readonly StepDefinition HoldsTerminations = new(Rules.MinimumForLoad, "enough-at-terminations", StepOperation.Holds, QuantityUnit.Ampere);
     private static readonly StepDefinition HoldsCorrection = new(Rules.MinimumForLoad, "enough-after-correction", StepOperation.Holds, QuantityUnit.Ampere);
+
+    private static readonly StepDefinition SmallestOfAll = new(Rules.MinimumSize, "smallest-size", StepOperation.Table, QuantityUnit.ConductorSize, ConductorMinimumSizeTable.Index);
+
+    /// <summary>Says in a step what the smallest size of general wiring is.</summary>
+    internal static void SaySmallest(ref Deriving d, in ResolvedRun run)
+    {
+        ReferenceTable table = run.RuleSet.Table(ConductorMinimumSizeTable.Index);
+        int row = (int)run.Material - 1;
+        int size = (int)table.At(row, ConductorMinimumSizeTable.Column.Size);
+        table.Read(ref d, SmallestOfAll, row, ConductorMinimumSizeTable.Column.Size, StepSubject.Conductor(size, (int)run.Material));
+    }
 
     /// <summary>The smallest size that may be used at all.</summary>
     internal static int First(RuleSet rules, ConductorRun run)
@@ -63,6 +75,10 @@ internal static class ConductorNeeds
         if (size > first)
         {
             Reject(ref d, in run, size - 1, in need, in terminals);
+        }
+        else
+        {
+            SaySmallest(ref d, in run);
         }
 
         return Derive(ref d, in run, size, in need, in terminals);

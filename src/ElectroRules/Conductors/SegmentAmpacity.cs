@@ -53,7 +53,7 @@ internal static class SegmentAmpacity
         factors.Column = TemperatureColumn.Of(celsius);
         Caps(rules, ref d, run.Method, segment, at, ref factors);
         factors.Ambient = AmbientOf(rules, ref d, run, segment, Canonical.Celsius(ambient), factors.Column, index, at);
-        factors.Adjustment = AdjustmentOf(rules, ref d, run.Method, segment, others, own, index, at, ref factors);
+        factors.Adjustment = AdjustmentOf(rules, ref d, run, segment, others, own, index, at, ref factors);
         factors.Factor = factors.Ambient.Value * factors.Adjustment.Value;
         return factors;
     }
@@ -87,7 +87,7 @@ internal static class SegmentAmpacity
         int row = (int)method - 1;
         if (methods.At(row, WiringMethodsTable.Column.Permitted) == 0)
         {
-            Refuse(ref d, Rules.ForbiddenMethod, "method-forbidden", string.Empty);
+            Refuse(ref d, Rules.ForbiddenMethod, "method-forbidden", string.Empty, methods.CiteCell(methods.CellIndex(row, WiringMethodsTable.Column.Permitted)));
             return;
         }
 
@@ -210,7 +210,7 @@ internal static class SegmentAmpacity
     private static Figure AdjustmentOf(
         RuleSet rules,
         ref Deriving d,
-        WiringMethod method,
+        ConductorRun run,
         RouteSegment segment,
         int others,
         Figure own,
@@ -219,7 +219,7 @@ internal static class SegmentAmpacity
         ref SegmentFactors factors)
     {
         Figure total = own;
-        if (others > 0 && OthersCount(rules, ref d, method, segment, at, ref factors))
+        if (others > 0 && OthersCount(rules, ref d, run, segment, at, ref factors))
         {
             Figure other = d.Given(Others, others, StepSubject.Item(index));
             total = d.Sum(Total, own, other, StepSubject.Item(index));
@@ -232,11 +232,11 @@ internal static class SegmentAmpacity
 
     /// <summary>Whether the conductors of other circuits count here.</summary>
     private static bool OthersCount(
-        RuleSet rules, ref Deriving d, WiringMethod method, RouteSegment segment, string at, ref SegmentFactors factors)
+        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, string at, ref SegmentFactors factors)
     {
-        int row = (int)method - 1;
+        int row = (int)run.Method - 1;
         double nipple = rules.Table(ConductorAdjustmentLengthTable.Index).At(0, ConductorAdjustmentLengthTable.Column.Length);
-        bool isLong = Limit.Above(factors.LengthFeet, nipple);
+        bool isLong = Limit.Above(LengthTogether(run), nipple);
         bool isCable = rules.Table(WiringMethodsTable.Index).At(row, WiringMethodsTable.Column.Cable) > 0;
         if (!isCable)
         {
@@ -271,8 +271,26 @@ internal static class SegmentAmpacity
         return tooMany;
     }
 
+    /// <summary>The length of all stretches that have other conductors beside them: cutting one stretch in two must not free it.</summary>
+    private static double LengthTogether(ConductorRun run)
+    {
+        double feet = 0;
+        foreach (RouteSegment segment in run.Route)
+        {
+            if (segment is { OtherCurrentCarryingConductors: > 0, Length: { } length })
+            {
+                feet += Canonical.Feet(length);
+            }
+        }
+
+        return feet;
+    }
+
     /// <summary>Notes that something is not permitted here: a finding, and no number.</summary>
-    internal static void Refuse(ref Deriving d, RuleId rule, string code, string at)
+    internal static void Refuse(ref Deriving d, RuleId rule, string code, string at) =>
+        Refuse(ref d, rule, code, at, d.Cite(rule));
+
+    private static void Refuse(ref Deriving d, RuleId rule, string code, string at, Citation citation)
     {
         d.Find(new Finding
         {
@@ -281,7 +299,7 @@ internal static class SegmentAmpacity
             Hazard = Hazard.FixSoon,
             Standing = CodeStanding.Violation,
             Path = at,
-            Citation = d.Cite(rule),
+            Citation = citation,
         });
         d.NotCovered("not-permitted", rule, at, code);
     }

@@ -126,14 +126,16 @@ internal ref struct Deriving
         _notCovered ??= new NotCoveredReason(code, rule, detail, reason);
 
     /// <summary>Ends with the answer, or with what stopped it.</summary>
-    internal readonly Determination<T> Finish<T>(T? value)
+    internal Determination<T> Finish<T>(T? value)
         where T : class
     {
         DeterminationStatus status = Status(value is not null);
+        StepData[] steps = Copy();
+        _resolver.AddRemarks(steps, ref _findings);
         return new Determination<T>(
             status == DeterminationStatus.Determined ? value : null,
             status,
-            new Derivation(Copy(), _resolver),
+            new Derivation(steps, _resolver),
             _findings is null ? [] : _findings,
             status == DeterminationStatus.NeedsInput && _needs is not null ? _needs : [],
             status == DeterminationStatus.NotCovered ? _notCovered : null,

@@ -91,4 +91,7 @@ internal abstract class StepResolver
     internal abstract TableCell Cell(int table, int cell);
 
     internal abstract Subject? Subject(StepDefinition definition, int subject);
+
+    /// <summary>Adds the local findings of amendments that go with the rules that were used.</summary>
+    internal abstract void AddRemarks(ReadOnlySpan<StepData> steps, ref List<Finding>? findings);
 }
