@@ -1,3 +1,5 @@
+using ElectroRules.Operations;
+
 namespace ElectroRules.Snippets;
 
 /// <summary>What the documents show is what the tests run.</summary>
@@ -88,6 +90,16 @@ public sealed class DocumentTests
             .Select(f => Path.GetFileName(f)!)
             .Where(f => f is not ("bin" or "obj"))];
         Assert.Empty(there.Except(named, StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void The_README_lists_the_operations_that_exist()
+    {
+        string[] listed = [.. Repository.Lines("README.md")
+            .Select(l => l.Split('|'))
+            .Where(cells => cells.Length == 5 && cells[2].Trim().StartsWith('`'))
+            .Select(cells => cells[2].Trim().Trim('`'))];
+        Assert.Equal(OperationCatalog.All.Select(o => o.Id).Order(StringComparer.Ordinal), listed.Order(StringComparer.Ordinal));
     }
 
     private static IEnumerable<Fence> AllFences() => Repository.Documents().SelectMany(Fences.In);
