@@ -18,16 +18,20 @@ internal sealed class RuleSetResolver(RuleSet rules) : StepResolver
 
     internal override TableCell Cell(int table, int cell) => rules.Table(table).CellName(cell);
 
-    internal override Subject? Subject(StepDefinition definition, int subject) => StepSubject.Kind(subject) switch
+    internal override Subject? Subject(ushort subject)
     {
-        SubjectKind.Conductor => new Subject
+        if (StepSubject.IsConductor(subject))
         {
-            ConductorSize = rules.Table(ConductorAreaTable.Index).Definition.Blocks[0].Rows[StepSubject.Low(subject) - 1],
-            Material = StepSubject.High(subject) == 0 ? null : Materials[StepSubject.High(subject) - 1],
-        },
-        SubjectKind.Item => new Subject { Item = subject & 0xFFFF },
-        _ => null,
-    };
+            int material = StepSubject.Material(subject);
+            return new Subject
+            {
+                ConductorSize = SizeLabels.Label(StepSubject.Size(subject)),
+                Material = material == 0 ? null : Materials[material - 1],
+            };
+        }
+
+        return StepSubject.IsItem(subject) ? new Subject { Item = StepSubject.Index(subject) } : null;
+    }
 
     internal override void AddRemarks(ReadOnlySpan<StepData> steps, ref List<Finding>? findings)
     {

@@ -74,7 +74,7 @@ internal static class DesignSteps
             },
             ReserveAtDevice = Canonical.Current(atDevice.Value),
             ReserveOfConductors = Canonical.Current(ofConductors.Value),
-            Alternatives = Alternatives.Try(rules, request, in tests, neutral.IsRun, neutral.Insulated(request.Load.Connection)),
+            Alternatives = Alternatives.Try(rules, ref d, request, run.Room, in tests, neutral.IsRun, neutral.Insulated(request.Load.Connection)),
         };
     }
 

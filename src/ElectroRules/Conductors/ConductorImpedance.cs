@@ -49,7 +49,7 @@ internal static class ConductorImpedance
     internal static Figure Derive(
         RuleSet rules, ref Deriving d, int size, ConductorMaterial material, WiringMethod method, ImpedanceMethod how, double powerFactor)
     {
-        int subject = StepSubject.Conductor(size, (int)material);
+        ushort subject = StepSubject.Conductor(size, (int)material);
         if (how == ImpedanceMethod.DcResistance)
         {
             return rules.Table(ConductorDcResistanceTable.Index).Read(ref d, Dc, size - 1, DcColumn(rules, size, material), subject);

@@ -88,7 +88,7 @@ internal static class ConductorNeeds
     /// <returns>Whether it does.</returns>
     internal static bool Reject(ref Deriving d, in ResolvedRun run, int size, in ContinuousNeed need, in TerminalNeeds terminals)
     {
-        int subject = StepSubject.Conductor(size, (int)run.Material);
+        ushort subject = StepSubject.Conductor(size, (int)run.Material);
         switch (Test(in run, size, in need, in terminals))
         {
             case FailedNeed.Terminations:
@@ -104,7 +104,7 @@ internal static class ConductorNeeds
 
     internal static Figure Derive(ref Deriving d, in ResolvedRun run, int size, in ContinuousNeed need, in TerminalNeeds terminals)
     {
-        int subject = StepSubject.Conductor(size, (int)run.Material);
+        ushort subject = StepSubject.Conductor(size, (int)run.Material);
         Span<double> perSegment = stackalloc double[run.Segments.Length];
         Figure corrected = run.Derive(ref d, size, perSegment);
         Figure terminal = Ampacity.TerminalAmpacity(ref d, in run, (ConductorSize)size, terminals.Usable);

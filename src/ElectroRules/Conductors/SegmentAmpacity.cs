@@ -34,7 +34,7 @@ internal static class SegmentAmpacity
     internal static SegmentFactors Resolve(RuleSet rules, ref Deriving d, ConductorRun run, int index, Figure own, string pointer)
     {
         RouteSegment segment = run.Route[index];
-        string at = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{pointer}/route/{index}");
+        var at = new Pointer(pointer, index);
         var factors = new SegmentFactors { CapColumn = TemperatureColumn.None, CapLargestSize = int.MaxValue };
         Missing(ref d, run, segment, at);
         if (segment is not { Length: { } length, Ambient: { } ambient, Location: { } location, OtherCurrentCarryingConductors: { } others })
@@ -51,37 +51,37 @@ internal static class SegmentAmpacity
         }
 
         factors.Column = TemperatureColumn.Of(celsius);
-        Caps(rules, ref d, run.Method, segment, at, ref factors);
+        Caps(rules, ref d, run, index, at, ref factors);
         factors.Ambient = AmbientOf(rules, ref d, run, segment, Canonical.Celsius(ambient), factors.Column, index, at);
         factors.Adjustment = AdjustmentOf(rules, ref d, run, segment, others, own, index, at, ref factors);
         factors.Factor = factors.Ambient.Value * factors.Adjustment.Value;
         return factors;
     }
 
-    private static void Missing(ref Deriving d, ConductorRun run, RouteSegment segment, string at)
+    private static void Missing(ref Deriving d, ConductorRun run, RouteSegment segment, Pointer at)
     {
         if (segment.Length is null)
         {
-            d.Needs(Rules.LowerAmpacityPortion, at + "/length");
+            d.Needs(Rules.LowerAmpacityPortion, at.To("/length"));
         }
 
         if (segment.Ambient is null)
         {
-            d.Needs(Rules.AmbientCorrection, at + "/ambient");
+            d.Needs(Rules.AmbientCorrection, at.To("/ambient"));
         }
 
         if (segment.Location is null)
         {
-            d.Needs(Rules.InsulationRating, at + "/location");
+            d.Needs(Rules.InsulationRating, at.To("/location"));
         }
 
         if (segment.OtherCurrentCarryingConductors is null)
         {
-            d.Needs(Rules.Adjustment, at + "/otherCurrentCarryingConductors");
+            d.Needs(Rules.Adjustment, at.To("/otherCurrentCarryingConductors"));
         }
     }
 
-    private static void MethodInPlace(RuleSet rules, ref Deriving d, WiringMethod method, LocationKind location, string at)
+    private static void MethodInPlace(RuleSet rules, ref Deriving d, WiringMethod method, LocationKind location, Pointer at)
     {
         ReferenceTable methods = rules.Table(WiringMethodsTable.Index);
         int row = (int)method - 1;
@@ -94,16 +94,16 @@ internal static class SegmentAmpacity
         double allowed = methods.At(row, WiringMethodsTable.Column.Dry + (int)location - 1);
         if (double.IsNaN(allowed))
         {
-            d.NotCovered("place-depends-on-listing", Rules.MethodInPlace, at + "/location", string.Empty);
+            d.NotCovered("place-depends-on-listing", Rules.MethodInPlace, at.To("/location"), string.Empty);
         }
         else if (allowed == 0)
         {
-            Refuse(ref d, Rules.MethodInPlace, "method-not-for-place", at + "/location");
+            Refuse(ref d, Rules.MethodInPlace, "method-not-for-place", at.To("/location"));
         }
     }
 
     private static double InsulationTemperature(
-        RuleSet rules, ref Deriving d, ConductorRun run, LocationKind location, int index, string pointer, string at)
+        RuleSet rules, ref Deriving d, ConductorRun run, LocationKind location, int index, string pointer, Pointer at)
     {
         ReferenceTable cables = rules.Table(ConductorCableTemperatureTable.Index);
         int row = (int)run.Method - 1;
@@ -113,11 +113,11 @@ internal static class SegmentAmpacity
         {
             if (double.IsNaN(cables.At(row, column)))
             {
-                Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at + "/location");
+                Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at.To("/location"));
                 return double.NaN;
             }
 
-            return cables.Read(ref d, CableInsulation, row, column, StepSubject.Item(index)).Value;
+            return SaidBefore(run, index) ? cables.At(row, column) : cables.Read(ref d, CableInsulation, row, column, StepSubject.Item(index)).Value;
         }
 
         if (run.Insulation is not { } insulation)
@@ -129,21 +129,31 @@ internal static class SegmentAmpacity
         ReferenceTable insulations = rules.Table(ConductorInsulationTable.Index);
         if (double.IsNaN(insulations.At((int)insulation - 1, column)))
         {
-            Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at + "/location");
+            Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at.To("/location"));
             return double.NaN;
         }
 
-        return insulations.Read(ref d, Insulation, (int)insulation - 1, column, StepSubject.Item(index)).Value;
+        return SaidBefore(run, index)
+            ? insulations.At((int)insulation - 1, column)
+            : insulations.Read(ref d, Insulation, (int)insulation - 1, column, StepSubject.Item(index)).Value;
     }
 
-    private static void Caps(RuleSet rules, ref Deriving d, WiringMethod method, RouteSegment segment, string at, ref SegmentFactors factors)
+    /// <summary>Whether the stretch before lies in a place of the same kind, so that its insulation has been stated already.</summary>
+    private static bool SaidBefore(ConductorRun run, int index) => index > 0 && run.Route[index - 1].Location == run.Route[index].Location;
+
+    private static void Caps(RuleSet rules, ref Deriving d, ConductorRun run, int index, Pointer at, ref SegmentFactors factors)
     {
-        int row = (int)method - 1;
+        RouteSegment segment = run.Route[index];
+        int row = (int)run.Method - 1;
         ReferenceTable cables = rules.Table(ConductorCableTemperatureTable.Index);
         double limit = cables.At(row, ConductorCableTemperatureTable.Column.AmpacityLimit);
         if (!double.IsNaN(limit))
         {
-            cables.Read(ref d, CableLimit, row, ConductorCableTemperatureTable.Column.AmpacityLimit);
+            if (index == 0)
+            {
+                cables.Read(ref d, CableLimit, row, ConductorCableTemperatureTable.Column.AmpacityLimit);
+            }
+
             factors.CapColumn = TemperatureColumn.Of(limit);
             return;
         }
@@ -157,7 +167,7 @@ internal static class SegmentAmpacity
 
         if (segment.InThermalInsulation is not { } inInsulation)
         {
-            d.Needs(Rules.CableTemperature, at + "/inThermalInsulation");
+            d.Needs(Rules.CableTemperature, at.To("/inThermalInsulation"));
         }
         else if (inInsulation)
         {
@@ -168,7 +178,7 @@ internal static class SegmentAmpacity
     }
 
     private static Figure AmbientOf(
-        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, double celsius, int column, int index, string at)
+        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, double celsius, int column, int index, Pointer at)
     {
         Figure ambient = d.Given(Ambient, celsius, StepSubject.Item(index));
         if (segment.HeightAboveRoof is { } height)
@@ -180,7 +190,7 @@ internal static class SegmentAmpacity
         int row = table.RowNotBelow(ambient.Value);
         if (row < 0 || double.IsNaN(table.At(row, column)))
         {
-            Refuse(ref d, Rules.AmbientCorrection, "too-hot-for-insulation", at + "/ambient");
+            Refuse(ref d, Rules.AmbientCorrection, "too-hot-for-insulation", at.To("/ambient"));
             return default;
         }
 
@@ -215,7 +225,7 @@ internal static class SegmentAmpacity
         int others,
         Figure own,
         int index,
-        string at,
+        Pointer at,
         ref SegmentFactors factors)
     {
         Figure total = own;
@@ -232,7 +242,7 @@ internal static class SegmentAmpacity
 
     /// <summary>Whether the conductors of other circuits count here.</summary>
     private static bool OthersCount(
-        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, string at, ref SegmentFactors factors)
+        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, Pointer at, ref SegmentFactors factors)
     {
         int row = (int)run.Method - 1;
         double nipple = rules.Table(ConductorAdjustmentLengthTable.Index).At(0, ConductorAdjustmentLengthTable.Column.Length);
@@ -246,7 +256,7 @@ internal static class SegmentAmpacity
         switch (segment.Grouping)
         {
             case null:
-                d.Needs(Rules.CablesTogether, at + "/grouping");
+                d.Needs(Rules.CablesTogether, at.To("/grouping"));
                 return true;
             case CableGrouping.Apart:
                 return false;
@@ -262,7 +272,7 @@ internal static class SegmentAmpacity
 
         if (segment.OtherCables is not { } cables)
         {
-            d.Needs(Rules.CablesTogether, at + "/otherCables");
+            d.Needs(Rules.CablesTogether, at.To("/otherCables"));
             return true;
         }
 

@@ -59,6 +59,14 @@ internal static class ReportDocument
 
         var writer = new AnswerWriter(words, answer.Name);
         answer.Write(value, writer);
+        foreach (Step step in determination.Derivation)
+        {
+            if (step.Operation == StepOperation.Rejected)
+            {
+                writer.AddLimitText(StepWording.Body(determination.Derivation, step, words));
+            }
+        }
+
         writer.AddTo(blocks);
     }
 
@@ -84,6 +92,7 @@ internal static class ReportDocument
         }
 
         blocks.Add(new HeadingBlock(2, words.Text("report.derivation")));
+        blocks.Add(new ParagraphBlock(words.Text("report.rounding")));
         blocks.Add(new LinesBlock(lines));
     }
 

@@ -54,7 +54,8 @@ public static class StepWording
 
     internal static string KeyOf(Step step) => "step." + step.Rule.Slug + "." + step.Name;
 
-    private static string Body(Derivation derivation, Step step, WordingSet words)
+    /// <summary>The step without its number and its citation.</summary>
+    internal static string Body(Derivation derivation, Step step, WordingSet words)
     {
         string name = Name(step, words);
         if (step.Operation is StepOperation.Rejected or StepOperation.Holds && step.Inputs.Count > 0)
@@ -81,7 +82,7 @@ public static class StepWording
         bool below = step.Operation == StepOperation.Rejected
             ? step.Value < limit.Value
             : Limit.Below(step.Value, limit.Value) || (IsCap(step) && Limit.AtMost(step.Value, limit.Value));
-        (string value, string against) = NumberWording.Compared(words, step.Value, limit.Value, step.Unit, IsShare(step.Unit, step.Name));
+        (string value, string against) = NumberWording.Compared(words, step.Value, limit.Value, step.Unit, IsShare(limit.Unit, limit.Name));
         return words.Fill(
             OperationKey(step.Operation) + (below ? ".below" : ".above"), ("name", name), ("value", value), ("input", against));
     }
@@ -123,6 +124,6 @@ public static class StepWording
             return words.Fill("subject.item", ("item", (item + 1).ToString(CultureInfo.InvariantCulture)));
         }
 
-        return subject?.Choice;
+        return null;
     }
 }

@@ -1,5 +1,7 @@
+using ElectroRules.Circuits;
 using ElectroRules.Conductors;
 using ElectroRules.Grounding;
+using ElectroRules.Loads;
 using ElectroRules.Overcurrent;
 using ElectroRules.Results;
 using UnitsNet;
@@ -73,6 +75,33 @@ internal static class ReportSamples
         SmallestBeforeCorrection = ConductorSize.Awg8,
     });
 
+    internal static Determination<BranchCircuitDesign> Design() => BranchCircuit.Design(Rules, new BranchCircuitRequest
+    {
+        Load = new Load
+        {
+            Kind = LoadKind.Kiln,
+            Connection = CircuitConnection.LineToLine,
+            Power = Power.FromWatts(11500),
+            RatedVoltage = ElectricPotential.FromVolts(240),
+            Duty = LoadDuty.Continuous,
+            NeedsNeutral = false,
+        },
+        System = SupplySystem.SplitPhase120V240V,
+        Material = ConductorMaterial.Copper,
+        Method = WiringMethod.ElectricalMetallicTubing,
+        Insulation = InsulationType.Thhn,
+        Route = Run().Route,
+        SupplyTermination = TerminationRating.C75,
+    });
+
+    internal static Determination<ConductorLimitsResult> Existing() => ConductorLimits.Determine(Rules, new ConductorLimitsRequest
+    {
+        Size = ConductorSize.Awg6,
+        Run = Run(),
+        SeveralReceptacles = false,
+        PowerFactor = Ratio.FromDecimalFractions(1),
+    });
+
     internal static IEnumerable<Determination> All()
     {
         AmpacityRequest ampacity = new() { Size = ConductorSize.Awg4, Run = Run() };
@@ -85,5 +114,7 @@ internal static class ReportSamples
         yield return Device();
         yield return Device(ampacity: 30);
         yield return Ground();
+        yield return Design();
+        yield return Existing();
     }
 }

@@ -17,6 +17,17 @@ public sealed class ReportTests
             ReportSamples.All().Select(d => d.Status).Distinct().Order());
 
     [Fact]
+    public void Every_kind_of_answer_is_among_the_samples_and_has_a_summary()
+    {
+        foreach (ElectroRules.Reports.Answers.IAnswer answer in ElectroRules.Reports.Answers.AnswerList.All)
+        {
+            Assert.Contains(ReportSamples.All(), d => d.Status == DeterminationStatus.Determined && answer.Handles(d));
+        }
+
+        Assert.All(ReportSamples.All(), d => Assert.DoesNotContain(English.Text("report.noRenderer"), PlainTextReport.Write(d, English), StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Every_report_has_all_cautions_once()
     {
         foreach (Determination determination in ReportSamples.All())
@@ -41,6 +52,7 @@ public sealed class ReportTests
                 Assert.True(line.Length <= 110, line);
                 Assert.Equal(line.TrimEnd(), line);
                 Assert.DoesNotContain('{', line);
+                Assert.DoesNotMatch("(step|rule|finding|notCovered|need|remedy|column|method|limit|answer|report)[.][A-Za-z]", line);
             }
         }
     }

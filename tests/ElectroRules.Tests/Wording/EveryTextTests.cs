@@ -113,6 +113,13 @@ public sealed class EveryTextTests
             "notCovered.reason" => ["reason"],
             _ => [],
         },
+        "answer" => key switch
+        {
+            "answer.BranchCircuitDesign.deviceText" => ["rating", "poles", "kind"],
+            "answer.BranchCircuitDesign.conductorsText" => ["count", "conductor"],
+            "answer.BranchCircuitDesign.neutralText" or "answer.BranchCircuitDesign.neutralSpare" => ["size"],
+            _ => [],
+        },
         "report" => string.Equals(key, "report.assumption", StringComparison.Ordinal) ? ["step", "name", "value"] : [],
         _ => [],
     };

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
+using ElectroRules.Circuits;
 using ElectroRules.Conductors;
 using ElectroRules.Overcurrent;
 using ElectroRules.Reports.Answers;
@@ -26,7 +27,7 @@ internal static partial class NeededTexts
         "need.where", "need.stillPossible", "notCovered.about", "notCovered.reason",
         "report.title.other", "report.edition", "report.amendments", "report.status", "report.data", "report.library",
         "report.answer", "report.limit", "report.findings", "report.needs", "report.notCovered", "report.derivation",
-        "report.assumptions", "report.assumption", "report.cautions", "report.noRenderer",
+        "report.assumptions", "report.rounding", "whyNot.needs-input", "report.assumption", "report.cautions", "report.noRenderer",
     ];
 
     internal static IReadOnlyList<StepDefinition> Steps { get; } =
@@ -51,6 +52,8 @@ internal static partial class NeededTexts
         keys.UnionWith(Enumeration<CodeStanding>("standing"));
         keys.UnionWith(Enumeration<DeterminationStatus>("status"));
         keys.UnionWith(Enumeration<AmpacityLimit>("limit"));
+        keys.UnionWith(Enumeration<DesignLimit>("designLimit"));
+        keys.UnionWith(Enumeration<WiringMethod>("method"));
         keys.UnionWith(Enumeration<OvercurrentDeviceKind>("deviceKind"));
         keys.UnionWith(Enumeration<StepOperation>("operation")
             .Where(k => k is not ("operation.Rejected" or "operation.Holds")));

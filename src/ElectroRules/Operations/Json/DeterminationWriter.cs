@@ -159,7 +159,6 @@ internal static class DeterminationWriter
             writer.WriteNull("item"u8);
         }
 
-        writer.WriteString("choice"u8, subject.Choice);
         writer.WriteEndObject();
     }
 

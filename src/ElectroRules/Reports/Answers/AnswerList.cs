@@ -1,3 +1,4 @@
+using ElectroRules.Circuits;
 using ElectroRules.Conductors;
 using ElectroRules.Grounding;
 using ElectroRules.Overcurrent;
@@ -15,6 +16,8 @@ internal static class AnswerList
         new Answer<OvercurrentSelection>(nameof(OvercurrentSelection), OvercurrentAnswer.Write),
         new Answer<VoltageDropResult>(nameof(VoltageDropResult), VoltageDropAnswer.Write),
         new Answer<EquipmentGroundingResult>(nameof(EquipmentGroundingResult), EquipmentGroundingAnswer.Write),
+        new Answer<BranchCircuitDesign>(nameof(BranchCircuitDesign), BranchCircuitAnswer.Write),
+        new Answer<ConductorLimitsResult>(nameof(ConductorLimitsResult), ConductorLimitsAnswer.Write),
     ];
 
     internal static IAnswer? For(Determination determination)

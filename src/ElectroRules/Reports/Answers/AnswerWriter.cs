@@ -34,7 +34,9 @@ internal sealed class AnswerWriter(WordingSet words, string name)
     internal void AddFactor(string label, Ratio value) => Add(label, Text(value));
 
     /// <summary>Says what limited the answer.</summary>
-    internal void AddLimit(string key) => _pairs.Add(new LabelledValue(words.Text("report.limit"), words.Text(key)));
+    internal void AddLimit(string key) => AddLimitText(words.Text(key));
+
+    internal void AddLimitText(string text) => _pairs.Add(new LabelledValue(words.Text("report.limit"), text));
 
     internal void AddTable(IReadOnlyList<string> labels, IReadOnlyList<IReadOnlyList<string>> rows) =>
         _more.Add(new TableBlock([.. labels.Select(Label)], rows));

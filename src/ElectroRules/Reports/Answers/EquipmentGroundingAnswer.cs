@@ -8,7 +8,7 @@ internal static class EquipmentGroundingAnswer
 {
     internal static void Write(EquipmentGroundingResult answer, AnswerWriter writer)
     {
-        string material = writer.Words.Text("material." + MaterialKey(answer.Material));
+        string material = writer.Words.Text(MaterialKey(answer.Material));
         writer.Add(nameof(answer.Size), writer.Words.Fill("subject.conductor", ("size", answer.Size.Label()), ("material", material)));
         if (answer.HeldToCircuitConductors)
         {
@@ -19,10 +19,10 @@ internal static class EquipmentGroundingAnswer
         writer.AddFactor(nameof(answer.Increase), answer.Increase);
     }
 
-    private static string MaterialKey(ConductorMaterial material) => material switch
+    internal static string MaterialKey(ConductorMaterial material) => material switch
     {
-        ConductorMaterial.Copper => "copper",
-        ConductorMaterial.Aluminum => "aluminum",
-        _ => "copperCladAluminum",
+        ConductorMaterial.Copper => "material.copper",
+        ConductorMaterial.Aluminum => "material.aluminum",
+        _ => "material.copperCladAluminum",
     };
 }
