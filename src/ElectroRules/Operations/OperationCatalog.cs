@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text;
+using ElectroRules.Circuits;
 using ElectroRules.Conductors;
 using ElectroRules.Grounding;
 using ElectroRules.Internal;
@@ -22,9 +23,11 @@ public static class OperationCatalog
     [
         Of<AmpacityRequest, ConductorAmpacity>("conductor.ampacity", "The ampacity of a conductor where it lies.", Ampacity.Determine, static (r, c) => r.Check(c), OperationExamples.Ampacity),
         Of<SmallestConductorRequest, SmallestConductorResult>("conductor.smallest", "The smallest conductor for a load.", SmallestConductor.Determine, static (r, c) => r.Check(c), OperationExamples.Smallest),
+        Of<ConductorLimitsRequest, ConductorLimitsResult>("conductor.limits-of-existing", "What a conductor that is there allows.", ConductorLimits.Determine, static (r, c) => r.Check(c), OperationExamples.ConductorLimits),
         Of<OvercurrentRequest, OvercurrentSelection>("overcurrent.select", "The overcurrent device of a load.", OvercurrentDevice.Select, static (r, c) => r.Check(c), OperationExamples.Overcurrent),
         Of<VoltageDropRequest, VoltageDropResult>("voltage-drop.compute", "The voltage drop of a run, and the longest run for a limit.", VoltageDrop.Compute, static (r, c) => r.Check(c), OperationExamples.VoltageDrop),
         Of<EquipmentGroundingRequest, EquipmentGroundingResult>("grounding.equipment-conductor", "The equipment grounding conductor of a circuit.", EquipmentGrounding.Size, static (r, c) => r.Check(c), OperationExamples.EquipmentGrounding),
+        Of<BranchCircuitRequest, BranchCircuitDesign>("branch-circuit.design", "The branch circuit of one load.", BranchCircuit.Design, static (r, c) => r.Check(c), OperationExamples.BranchCircuit),
         new EditionComparison(),
     ];
 

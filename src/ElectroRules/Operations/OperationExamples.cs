@@ -1,6 +1,8 @@
+using ElectroRules.Circuits;
 using ElectroRules.Conductors;
 using ElectroRules.Grounding;
 using ElectroRules.Internal;
+using ElectroRules.Loads;
 using ElectroRules.Overcurrent;
 
 namespace ElectroRules.Operations;
@@ -52,6 +54,35 @@ internal static class OperationExamples
         SmallestBeforeCorrection = ConductorSize.Awg6,
     };
 
+    internal static ConductorLimitsRequest ConductorLimits() => new()
+    {
+        Size = ConductorSize.Awg6,
+        Run = Run(),
+        CircuitRating = Canonical.Current(60),
+        SeveralReceptacles = false,
+        PowerFactor = Canonical.Ratio(1),
+    };
+
+    internal static BranchCircuitRequest BranchCircuit() => new()
+    {
+        Load = new Load
+        {
+            Kind = LoadKind.Kiln,
+            Connection = CircuitConnection.LineToLine,
+            Current = Canonical.Current(40),
+            RatedVoltage = Canonical.Potential(240),
+            Duty = LoadDuty.Continuous,
+            NeedsNeutral = false,
+        },
+        System = SupplySystem.SplitPhase120V240V,
+        Material = ConductorMaterial.Copper,
+        Method = WiringMethod.ElectricalMetallicTubing,
+        Insulation = InsulationType.Thwn2,
+        Route = [Stretch()],
+        SupplyTermination = TerminationRating.C75,
+        LoadTermination = TerminationRating.C75,
+    };
+
     private static ConductorRun Run() => new()
     {
         Material = ConductorMaterial.Copper,
@@ -63,17 +94,16 @@ internal static class OperationExamples
             Connection = CircuitConnection.LineToLine,
             Neutral = false,
         },
-        Route =
-        [
-            new RouteSegment
-            {
-                Length = Canonical.Length(60),
-                Ambient = Canonical.Temperature(35),
-                Location = LocationKind.Dry,
-                OtherCurrentCarryingConductors = 0,
-            },
-        ],
+        Route = [Stretch()],
         SupplyTermination = TerminationRating.C75,
         LoadTermination = TerminationRating.C75,
+    };
+
+    private static RouteSegment Stretch() => new()
+    {
+        Length = Canonical.Length(60),
+        Ambient = Canonical.Temperature(35),
+        Location = LocationKind.Dry,
+        OtherCurrentCarryingConductors = 0,
     };
 }

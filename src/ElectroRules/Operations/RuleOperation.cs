@@ -43,7 +43,7 @@ internal sealed class RuleOperation<TRequest, TResult>(
     internal override JsonNode ExampleNode() => JsonSerializer.SerializeToNode(example(), OperationJson.Of(typeof(TRequest)))!;
 
     internal override Func<RuleSet, Determination>? Read(JsonElement request, string pointer, RequestErrors errors) =>
-        new RequestReader(errors).Read(request, pointer, check) is { } read ? rules => run(rules, read) : null;
+        RequestReader.Read(request, pointer, check, errors) is { } read ? rules => run(rules, read) : null;
 
     private protected override JsonNode RequestNode() => SchemaNodes.Of(typeof(TRequest));
 }

@@ -31,7 +31,7 @@ internal sealed class ChoiceConverter<T>(Func<T, string> name, string unknown) :
 
     Type IValueShape.Type => typeof(T);
 
-    public string StandIn => $"\"{name(_values[0])}\"";
+    public string StandIn(bool other) => $"\"{name(other ? _values[^1] : _values[0])}\"";
 
     private IEnumerable<string> Names => _values.Select(name);
 

@@ -5,10 +5,9 @@ namespace ElectroRules.Operations.Json;
 /// <summary>Finds the place in the document of a member written as in C#: "Run.Route[0].Length" is "/run/route/0/length".</summary>
 internal static class FaultPlace
 {
-    /// <summary>The pointer of a member and of the object that holds it. A part that JSON does not know, such as a count, ends the pointer.</summary>
-    internal static (string Place, string Owner) Of(string path, Type type, string pointer)
+    /// <summary>The pointer of a member. A part that JSON does not know, such as a count, ends the pointer.</summary>
+    internal static string Of(string path, Type type, string pointer)
     {
-        string owner = pointer;
         foreach (string part in path.Split('.'))
         {
             string member = part.Split('[')[0];
@@ -19,18 +18,16 @@ internal static class FaultPlace
                 break;
             }
 
-            owner = pointer;
             pointer = JsonValues.Child(pointer, property.Name);
             type = property.PropertyType;
             if (part.Length > member.Length)
             {
-                owner = pointer;
                 pointer = $"{pointer}/{part[(member.Length + 1)..^1]}";
                 type = OperationJson.Of(type).ElementType!;
             }
         }
 
-        return (pointer, owner);
+        return pointer;
     }
 
     private static string Name(string member) => System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName(member);

@@ -8,8 +8,8 @@ internal interface IValueShape
 {
     Type Type { get; }
 
-    /// <summary>A valid value, to go on reading with when the given one is bad.</summary>
-    string StandIn { get; }
+    /// <summary>A valid value, to go on reading with when the given one is bad: one of two that are far apart.</summary>
+    string StandIn(bool other);
 
     /// <summary>Notes what is wrong with a value.</summary>
     /// <returns>Whether it can be read.</returns>

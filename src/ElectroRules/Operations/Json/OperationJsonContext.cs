@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using ElectroRules.Circuits;
 using ElectroRules.Conductors;
 using ElectroRules.Grounding;
 using ElectroRules.Overcurrent;
@@ -7,6 +8,10 @@ namespace ElectroRules.Operations.Json;
 
 /// <summary>What the serializer knows of the requests and results. Each operation has its two types here.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
+[JsonSerializable(typeof(BranchCircuitRequest))]
+[JsonSerializable(typeof(BranchCircuitDesign))]
+[JsonSerializable(typeof(ConductorLimitsRequest))]
+[JsonSerializable(typeof(ConductorLimitsResult))]
 [JsonSerializable(typeof(AmpacityRequest))]
 [JsonSerializable(typeof(ConductorAmpacity))]
 [JsonSerializable(typeof(SmallestConductorRequest))]

@@ -1,3 +1,4 @@
+using ElectroRules.Circuits;
 using ElectroRules.Conductors;
 using ElectroRules.Overcurrent;
 
@@ -11,6 +12,9 @@ internal static class Prototypes
 {
     internal static readonly object[] All =
     [
+        new DesignPreferences(),
+        new BranchCircuitRequest { Load = null!, System = default, Material = default, Method = default, Route = null! },
+        new ConductorLimitsRequest { Size = default, Run = null!, SeveralReceptacles = null, PowerFactor = null },
         new ConductorRun { Material = default, Method = default, Wires = null!, Route = null! },
         new SmallestConductorRequest { Run = null!, Continuous = null, Noncontinuous = null },
         new OvercurrentRequest { Continuous = null, Noncontinuous = null, Connection = default },

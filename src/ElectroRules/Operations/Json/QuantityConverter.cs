@@ -13,7 +13,7 @@ internal sealed class QuantityConverter<T>(Func<T, double> number, params (strin
 
     Type IValueShape.Type => typeof(T);
 
-    public string StandIn => $$"""{"value":1,"unit":"{{units[0].Code}}"}""";
+    public string StandIn(bool other) => $$"""{"value":1,"unit":"{{units[0].Code}}"}""";
 
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {

@@ -7,30 +7,55 @@ namespace ElectroRules.Operations.Json;
 
 /// <summary>Reads a request and notes everything that is wrong with it at once.</summary>
 /// <remarks>
-/// The document is walked along the types of the request and copied: defaults are filled in, and a harmless stand-in takes the place
-/// of what is bad, so that the numbers elsewhere can still be checked for their range.
+/// The document is walked along the types of the request and copied: defaults are filled in, and a stand-in takes the place of what
+/// is bad, so that the numbers elsewhere can still be checked. This is done with two stand-ins: only a fault found with both counts.
 /// </remarks>
-internal sealed class RequestReader(RequestErrors errors)
+internal sealed class RequestReader
 {
-    private readonly HashSet<string> _patched = new(StringComparer.Ordinal);
+    private readonly RequestErrors _errors;
+    private readonly bool _other;
+
+    private RequestReader(RequestErrors errors, bool other)
+    {
+        _errors = errors;
+        _other = other;
+    }
 
     /// <summary>Reads a request; null when something is wrong with it.</summary>
-    internal T? Read<T>(JsonElement element, string pointer, Action<T, RequestCheck> check)
+    internal static T? Read<T>(JsonElement element, string pointer, Action<T, RequestCheck> check, RequestErrors errors)
         where T : class
     {
         int before = errors.Count;
-        T? request = Copy<T>(element, pointer);
-        if (request is not null)
+        T? request = new RequestReader(errors, other: false).Copy<T>(element, pointer);
+        List<RequestFault> faults = Faults(request, check);
+        if (errors.Count > before && faults.Count > 0)
         {
-            var faults = new List<RequestFault>();
-            check(request, new RequestCheck(faults, string.Empty));
-            foreach (RequestFault fault in faults)
+            T? again = new RequestReader(new RequestErrors(), other: true).Copy<T>(element, pointer);
+            faults = [.. faults.Intersect(Faults(again, check))];
+        }
+
+        foreach (RequestFault fault in faults)
+        {
+            string place = FaultPlace.Of(fault.Path, typeof(T), pointer);
+            if (!errors.Touches(place))
             {
-                Note<T>(fault, pointer);
+                errors.Add(place, OperationErrorCode.OutOfRange, $"{place[(place.LastIndexOf('/') + 1)..]} {fault.Message}");
             }
         }
 
         return errors.Count == before ? request : null;
+    }
+
+    private static List<RequestFault> Faults<T>(T? request, Action<T, RequestCheck> check)
+        where T : class
+    {
+        var faults = new List<RequestFault>();
+        if (request is not null)
+        {
+            check(request, new RequestCheck(faults, string.Empty));
+        }
+
+        return faults;
     }
 
     private T? Copy<T>(JsonElement element, string pointer)
@@ -45,17 +70,6 @@ internal sealed class RequestReader(RequestErrors errors)
         return (T?)JsonSerializer.Deserialize(buffer.WrittenSpan, OperationJson.Of(typeof(T)));
     }
 
-    private void Note<T>(RequestFault fault, string pointer)
-    {
-        (string place, string owner) = FaultPlace.Of(fault.Path, typeof(T), pointer);
-
-        // Where a stand-in was put, a fault may be about the stand-in.
-        if (!errors.Touches(place) && !_patched.Contains(owner))
-        {
-            errors.Add(place, OperationErrorCode.OutOfRange, $"{place[(place.LastIndexOf('/') + 1)..]} {fault.Message}");
-        }
-    }
-
     private void Value(Utf8JsonWriter writer, JsonElement value, Type type, bool nullable, string pointer)
     {
         if (nullable && value.ValueKind == JsonValueKind.Null)
@@ -66,7 +80,7 @@ internal sealed class RequestReader(RequestErrors errors)
 
         if (Vocabulary.Find(type) is { } shape)
         {
-            Scalar(writer, value, pointer, shape.Check(value, pointer, errors), nullable ? "null" : shape.StandIn);
+            Scalar(writer, value, shape.Check(value, pointer, _errors), nullable ? "null" : shape.StandIn(_other));
             return;
         }
 
@@ -88,7 +102,7 @@ internal sealed class RequestReader(RequestErrors errors)
     private void Object(Utf8JsonWriter writer, JsonElement value, JsonTypeInfo info, string pointer)
     {
         string[] required = [.. info.Properties.Where(p => p.IsRequired).Select(p => p.Name)];
-        if (JsonValues.Properties(value, pointer, [.. info.Properties.Select(p => p.Name)], required, errors) is not { } found)
+        if (JsonValues.Properties(value, pointer, [.. info.Properties.Select(p => p.Name)], required, _errors) is not { } found)
         {
             writer.WriteNullValue();
             return;
@@ -109,7 +123,7 @@ internal sealed class RequestReader(RequestErrors errors)
             }
             else
             {
-                Missing(writer, property.PropertyType, nullable, pointer);
+                Missing(writer, property.PropertyType, nullable);
             }
         }
 
@@ -118,7 +132,7 @@ internal sealed class RequestReader(RequestErrors errors)
 
     private void List(Utf8JsonWriter writer, JsonElement value, Type element, string pointer)
     {
-        if (!JsonValues.Is(value, JsonValueKind.Array, "a list", pointer, errors))
+        if (!JsonValues.Is(value, JsonValueKind.Array, "a list", pointer, _errors))
         {
             writer.WriteNullValue();
             return;
@@ -136,27 +150,27 @@ internal sealed class RequestReader(RequestErrors errors)
 
     private void Plain(Utf8JsonWriter writer, JsonElement value, Type type, bool nullable, string pointer)
     {
-        bool good = type == typeof(bool) ? JsonValues.YesNo(value, pointer, errors)
-            : type == typeof(int) ? JsonValues.WholeNumber(value, pointer, errors)
-            : type == typeof(double) ? JsonValues.Number(value, pointer, errors)
-            : JsonValues.Is(value, JsonValueKind.String, "a text", pointer, errors);
-        Scalar(writer, value, pointer, good, nullable ? "null" : PlainStandIn(type));
+        bool good = type == typeof(bool) ? JsonValues.YesNo(value, pointer, _errors)
+            : type == typeof(int) ? JsonValues.WholeNumber(value, pointer, _errors)
+            : type == typeof(double) ? JsonValues.Number(value, pointer, _errors)
+            : JsonValues.Is(value, JsonValueKind.String, "a text", pointer, _errors);
+        Scalar(writer, value, good, nullable ? "null" : PlainStandIn(type));
     }
 
-    private void Scalar(Utf8JsonWriter writer, JsonElement value, string pointer, bool good, string standIn)
+    private static void Scalar(Utf8JsonWriter writer, JsonElement value, bool good, string standIn)
     {
         if (good)
         {
             value.WriteTo(writer);
-            return;
         }
-
-        writer.WriteRawValue(standIn);
-        _patched.Add(pointer[..pointer.LastIndexOf('/')]);
+        else
+        {
+            writer.WriteRawValue(standIn);
+        }
     }
 
     /// <summary>Writes what stands for a missing property; that a required one is missing was noted with the object.</summary>
-    private void Missing(Utf8JsonWriter writer, Type type, bool nullable, string owner)
+    private void Missing(Utf8JsonWriter writer, Type type, bool nullable)
     {
         if (nullable || !type.IsValueType)
         {
@@ -164,8 +178,7 @@ internal sealed class RequestReader(RequestErrors errors)
             return;
         }
 
-        writer.WriteRawValue(Vocabulary.Find(type)?.StandIn ?? PlainStandIn(type));
-        _patched.Add(owner);
+        writer.WriteRawValue(Vocabulary.Find(type)?.StandIn(_other) ?? PlainStandIn(type));
     }
 
     private static string PlainStandIn(Type type) => type == typeof(bool) ? "false" : type == typeof(string) ? "\"\"" : "1";

@@ -1,6 +1,8 @@
 using System.Collections.Frozen;
+using ElectroRules.Circuits;
 using ElectroRules.Conductors;
 using ElectroRules.Internal;
+using ElectroRules.Loads;
 using ElectroRules.Overcurrent;
 using UnitsNet;
 
@@ -41,6 +43,9 @@ internal static class Vocabulary
         new ChoiceConverter<TerminalTest>(),
         new ChoiceConverter<ImpedanceMethod>(),
         new ChoiceConverter<OvercurrentDeviceKind>(),
+        new ChoiceConverter<LoadKind>(),
+        new ChoiceConverter<LoadDuty>(),
+        new ChoiceConverter<DesignLimit>(),
     ];
 
     private static readonly FrozenDictionary<Type, IValueShape> ByType = All.ToFrozenDictionary(s => s.Type);
