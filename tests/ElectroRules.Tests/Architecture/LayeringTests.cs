@@ -116,13 +116,13 @@ public partial class LayeringTests
     [GeneratedRegex(@"(?<![\w.""/])ElectroRules\.(\w+)\.\w", RegexOptions.Multiline)]
     private static partial Regex FullName();
 
-    [GeneratedRegex(@"EditionId\.Nec\d+|[=!]=\s*EditionId|\.?[eE]dition\s*(?:[=!<>]=?)\s*(?!>)")]
+    [GeneratedRegex(@"EditionId\.Nec\d+|[=!]=\s*EditionId|[eE]dition\s*(?:[=!<>]=|[<>]\s)")]
     private static partial Regex EditionNamed();
 
     [GeneratedRegex(@"EditionId\.Nec\d+")]
     private static partial Regex NamedEdition();
 
-    [GeneratedRegex(@"(?<!Canonical)\.(?:From)?(?:Amperes|Volts|Watts|Voltamperes|DegreesCelsius|DegreesFahrenheit|Feet|Inches|Meters|Ohms|DecimalFractions|Percent)\b(?!\s*=)")]
+    [GeneratedRegex(@"(?<!Canonical|need)\.(?:From)?(?:Amperes|Volts|Watts|Voltamperes|DegreesCelsius|DegreesFahrenheit|Feet|Inches|Meters|Ohms|DecimalFractions|Percent)\b(?!\s*=)")]
     private static partial Regex QuantityMember();
 
     [GeneratedRegex(@"\.Value\s*[<>]=?\s*\w+\.Value")]

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace ElectroRules.Tests.Conductors;
 
 /// <summary>What must hold of every run: more heat, more company or a weaker end never give more ampacity.</summary>
-[Properties(MaxTest = 400, Replay = "7177,1307", QuietOnSuccess = true)]
+[Properties(MaxTest = 400, Replay = "7177,1307", EndSize = 1_000_000, QuietOnSuccess = true)]
 public class AmpacityProperties
 {
     [Property]

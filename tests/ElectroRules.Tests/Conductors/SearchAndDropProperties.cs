@@ -7,7 +7,7 @@ using FsCheck.Xunit;
 namespace ElectroRules.Tests.Conductors;
 
 /// <summary>The bare search against a slow reading of the data file, and what must hold of every drop.</summary>
-[Properties(MaxTest = 400, Replay = "2111,4099", QuietOnSuccess = true)]
+[Properties(MaxTest = 400, Replay = "2111,4099", EndSize = 1_000_000, QuietOnSuccess = true)]
 public class SearchAndDropProperties
 {
     private static readonly double?[] Ampacities = ReadAmpacities();

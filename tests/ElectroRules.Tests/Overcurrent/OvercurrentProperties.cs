@@ -7,7 +7,7 @@ using FsCheck.Xunit;
 namespace ElectroRules.Tests.Overcurrent;
 
 /// <summary>What must hold of every device.</summary>
-[Properties(MaxTest = 500, Replay = "3571,2017", QuietOnSuccess = true)]
+[Properties(MaxTest = 500, Replay = "3571,2017", EndSize = 1_000_000, QuietOnSuccess = true)]
 public class OvercurrentProperties
 {
     /// <summary>The ratings of breakers as every maker lists them: common practice, no source.</summary>

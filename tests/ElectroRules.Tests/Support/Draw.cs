@@ -64,7 +64,7 @@ internal sealed class Draw(int seed)
 
     internal VoltageDropRequest Drop() => new()
     {
-        Size = (ConductorSize)(4 + Count(22)),
+        Size = (ConductorSize)(4 + Count(17)),
         Material = Pick([ConductorMaterial.Copper, ConductorMaterial.Aluminum]),
         Method = Choice<WiringMethod>(),
         Connection = Choice<CircuitConnection>(),
