@@ -65,15 +65,11 @@ readme_command() {
 
 package_version() { sed -n 's:.*<Version>\(.*\)</Version>.*:\1:p' "$root/Directory.Build.props"; }
 
-# operation_ids: the ids in what "operations" prints, whether JSON with "id" or one operation a line that starts with its id.
-operation_ids() {
-  local text
-  text=$(cat)
-  grep -oE '"id": *"[^"]+"' <<< "$text" | cut -d'"' -f4 || awk 'NF { print $1 }' <<< "$text"
-}
+# operation_ids: the ids in what "operations" prints: one a line.
+operation_ids() { awk 'NF { print $1 }'; }
 
-# batch_line ID FILE: one request of a batch, on one line.
-batch_line() { printf '{"operation":"%s","input":%s}\n' "$1" "$(tr -d '\r\n' < "$2")"; }
+# batch_line FILE: one request of a batch, on one line.
+batch_line() { printf '%s\n' "$(tr -d '\r\n' < "$1")"; }
 
 # have_linker: whether native programs can be linked; installs what is missing if it may.
 have_linker() {

@@ -18,16 +18,55 @@ internal sealed class RuleSetResolver(RuleSet rules) : StepResolver
 
     internal override TableCell Cell(int table, int cell) => rules.Table(table).CellName(cell);
 
-    internal override Subject? Subject(StepDefinition definition, int subject) => StepSubject.Kind(subject) switch
+    internal override Subject? Subject(ushort subject)
     {
-        SubjectKind.Conductor => new Subject
+        if (StepSubject.IsConductor(subject))
         {
-            ConductorSize = rules.Table(ConductorAreaTable.Index).Definition.Blocks[0].Rows[StepSubject.Low(subject) - 1],
-            Material = StepSubject.High(subject) == 0 ? null : Materials[StepSubject.High(subject) - 1],
-        },
-        SubjectKind.Item => new Subject { Item = subject & 0xFFFF },
-        _ => null,
-    };
+            int material = StepSubject.Material(subject);
+            return new Subject
+            {
+                ConductorSize = SizeLabels.Label(StepSubject.Size(subject)),
+                Material = material == 0 ? null : Materials[material - 1],
+            };
+        }
+
+        return StepSubject.IsItem(subject) ? new Subject { Item = StepSubject.Index(subject) } : null;
+    }
+
+    internal override void AddRemarks(ReadOnlySpan<StepData> steps, ref List<Finding>? findings)
+    {
+        foreach (Amendments.Amendment amendment in rules.Amendments)
+        {
+            foreach (Amendments.AmendmentRemark remark in amendment.Remarks)
+            {
+                if (UsedRule(steps, remark.Rule) is { } rule)
+                {
+                    (findings ??= []).Add(new Finding
+                    {
+                        Rule = rule,
+                        Code = remark.Code,
+                        Hazard = Hazard.None,
+                        Standing = CodeStanding.Note,
+                        Path = string.Empty,
+                        Citation = new Citation(CitationKind.Amendment, rules.Edition, remark.Section, Confidence.OneSource, amendment.Id),
+                    });
+                }
+            }
+        }
+    }
+
+    private static RuleId? UsedRule(ReadOnlySpan<StepData> steps, string code)
+    {
+        foreach (ref readonly StepData step in steps)
+        {
+            if (string.Equals(step.Definition.Rule.Code, code, StringComparison.Ordinal))
+            {
+                return step.Definition.Rule;
+            }
+        }
+
+        return null;
+    }
 
     private static Citation Make(EditionId edition, RuleDefinition definition)
     {

@@ -42,7 +42,7 @@ public static class AmendmentComposition
         Amendment[] all = [.. rules.Amendments.Concat(amendments).Select(Freeze).OrderBy(a => a.Id, StringComparer.Ordinal)];
         RuleSet published = RuleSet.For(rules.Edition);
         var check = new CompositionCheck(published, all);
-        Dictionary<int, Dictionary<int, (double Value, string Amendment)>> cells = check.Run();
+        Dictionary<int, Dictionary<int, CellAmendment>> cells = check.Run();
         ReferenceTable[] tables = [.. published.Tables.Select(t => cells.TryGetValue(t.Index, out var changed) ? t.With(changed) : t)];
         return published.With(tables, all);
     }

@@ -12,7 +12,7 @@ internal sealed class CompositionCheck(RuleSet published, Amendment[] amendments
 
     /// <summary>The cells to change, by table.</summary>
     /// <exception cref="AmendmentException">Something is wrong.</exception>
-    internal Dictionary<int, Dictionary<int, (double Value, string Amendment)>> Run()
+    internal Dictionary<int, Dictionary<int, CellAmendment>> Run()
     {
         for (int i = 0; i < amendments.Length; i++)
         {
@@ -25,16 +25,17 @@ internal sealed class CompositionCheck(RuleSet published, Amendment[] amendments
             Add(i, AmendmentErrorCode.SupersedesCircle, "/supersedes", "The amendments supersede each other in a circle.");
         }
 
-        var cells = new Dictionary<int, Dictionary<int, (double Value, string Amendment)>>();
+        var cells = new Dictionary<int, Dictionary<int, CellAmendment>>();
         foreach (((int table, int cell), List<(int Amendment, int Change)> claims) in _claims)
         {
             (int winner, int change) = Settle(precedence, table, cell, claims);
-            if (!cells.TryGetValue(table, out Dictionary<int, (double Value, string Amendment)>? changed))
+            if (!cells.TryGetValue(table, out Dictionary<int, CellAmendment>? changed))
             {
                 cells.Add(table, changed = []);
             }
 
-            changed.Add(cell, (amendments[winner].Changes[change].Value, amendments[winner].Id));
+            CellChange won = amendments[winner].Changes[change];
+            changed.Add(cell, new CellAmendment(won.Value, amendments[winner].Id, won.Section));
         }
 
         return _errors.Count == 0

@@ -16,47 +16,45 @@ internal static class Alternatives
     ];
 
     internal static IReadOnlyList<AlternativeCircuit> Try(
-        RuleSet rules, BranchCircuitRequest request, in CircuitTests tests, bool neutral, int insulated)
+        RuleSet rules, ref Deriving d, BranchCircuitRequest request, SegmentFactors[] room, in CircuitTests tests, bool neutral, int insulated)
     {
         var found = new List<AlternativeCircuit>(Ways.Length);
         foreach ((ConductorMaterial material, WiringMethod method, InsulationType? insulation) in Ways)
         {
             if (material != request.Material || method != request.Method)
             {
-                found.Add(TryWay(rules, request with { Material = material, Method = method, Insulation = insulation }, in tests, neutral, insulated));
+                d.BeginTrial();
+                found.Add(TryWay(rules, ref d, room, request.Run(neutral, material, method, insulation), in tests, insulated));
             }
         }
 
+        d.EndTrial();
         return found;
     }
 
     private static AlternativeCircuit TryWay(
-        RuleSet rules, BranchCircuitRequest other, in CircuitTests tests, bool neutral, int insulated)
+        RuleSet rules, ref Deriving d, SegmentFactors[] segments, ConductorRun run, in CircuitTests tests, int insulated)
     {
-        // The steps of an alternative are not kept: only its size, or why it does not work.
-        var d = new Deriving(rules.Resolver);
-        ConductorRun run = other.Run(neutral);
-        var segments = new SegmentFactors[other.Route.Count];
         if (!Ampacity.Resolve(rules, ref d, run, segments, string.Empty))
         {
-            return Describe(other, size: 0, d.WhyStopped ?? "needs-input");
+            return Describe(run, size: 0, d.WhyTrialStopped);
         }
 
         var resolved = new ResolvedRun(rules, run, segments);
-        int size = SizeChoice.ByAmpacityOf(in resolved, in tests, ConductorSearch.SmallestAllowed(rules, other.Material));
-        if (size > 0 && other.Method == WiringMethod.NonmetallicSheathedCable)
+        int size = SizeChoice.ByAmpacityOf(in resolved, in tests, ConductorSearch.SmallestAllowed(rules, run.Material));
+        if (size > 0 && run.Method == WiringMethod.NonmetallicSheathedCable)
         {
-            size = CableMakes.Sold(rules, other.Material, size, insulated, out _);
-            return Describe(other, size, size == 0 ? "no-such-cable" : null);
+            size = CableMakes.Sold(rules, run.Material, size, insulated, out _);
+            return Describe(run, size, size == 0 ? "no-such-cable" : null);
         }
 
-        return Describe(other, size, size == 0 ? "no-size-large-enough" : null);
+        return Describe(run, size, size == 0 ? "no-size-large-enough" : null);
     }
 
-    private static AlternativeCircuit Describe(BranchCircuitRequest other, int size, string? whyNot) => new()
+    private static AlternativeCircuit Describe(ConductorRun run, int size, string? whyNot) => new()
     {
-        Material = other.Material,
-        Method = other.Method,
+        Material = run.Material,
+        Method = run.Method,
         Size = size == 0 ? null : (ConductorSize)size,
         WhyNot = whyNot,
     };

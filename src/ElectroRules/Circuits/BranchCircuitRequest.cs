@@ -94,11 +94,13 @@ public sealed record BranchCircuitRequest
         RouteChecks.Check(Route, check);
     }
 
-    internal ConductorRun Run(bool neutral) => new()
+    internal ConductorRun Run(bool neutral) => Run(neutral, Material, Method, Insulation);
+
+    internal ConductorRun Run(bool neutral, ConductorMaterial material, WiringMethod method, InsulationType? insulation) => new()
     {
-        Material = Material,
-        Method = Method,
-        Insulation = Insulation,
+        Material = material,
+        Method = method,
+        Insulation = insulation,
         Wires = new CircuitWires { System = System, Connection = Load.Connection, Neutral = neutral },
         Route = Route,
         SupplyTermination = SupplyTermination,

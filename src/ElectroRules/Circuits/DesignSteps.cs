@@ -74,7 +74,7 @@ internal static class DesignSteps
             },
             ReserveAtDevice = Canonical.Current(atDevice.Value),
             ReserveOfConductors = Canonical.Current(ofConductors.Value),
-            Alternatives = Alternatives.Try(rules, request, in tests, neutral.IsRun, neutral.Insulated(request.Load.Connection)),
+            Alternatives = Alternatives.Try(rules, ref d, request, run.Room, in tests, neutral.IsRun, neutral.Insulated(request.Load.Connection)),
         };
     }
 
@@ -83,6 +83,7 @@ internal static class DesignSteps
         int smaller = byAmpacity - 1;
         if (smaller < ConductorSearch.SmallestAllowed(rules, run.Material))
         {
+            ConductorNeeds.SaySmallest(ref d, in run);
             return;
         }
 
@@ -168,7 +169,7 @@ internal static class DesignSteps
         RuleSet rules, ref Deriving d, BranchCircuitRequest request, in DropWish drop, int size, Figure supply, Figure current)
     {
         Figure impedance = ConductorImpedance.Derive(
-            rules, ref d, size, request.Material, request.Method, ImpedanceMethod.AcImpedance, drop.PowerFactor);
+            rules, ref d, size, request.Material, request.Method, ImpedanceMethod.AcImpedance, drop.PowerFactor, Loads.LoadKinds.IsResistive(rules, request.Load.Kind));
         Figure length = d.Rule(TotalLength, drop.Need.Feet);
         Figure source = request.PanelVoltage is null ? supply : d.Given(PanelVoltage, drop.PanelVolts);
         if (double.IsNaN(impedance.Value))

@@ -149,7 +149,7 @@ public static class Ampacity
     internal static Figure TerminalAmpacity(ref Deriving d, in ResolvedRun run, ConductorSize size, Figure terminals)
     {
         int column = TemperatureColumn.InTable(run.Material, TemperatureColumn.Of(terminals.Value));
-        int subject = StepSubject.Conductor((int)size, (int)run.Material);
+        ushort subject = StepSubject.Conductor((int)size, (int)run.Material);
         Figure terminal = run.RuleSet.Table(ConductorAmpacityTable.Index).Read(ref d, Terminal, (int)size - 1, column, terminals, subject);
         return run.ParallelSets > 1 ? d.Product(AllSets, terminal, d.Given(Sets, run.ParallelSets)) : terminal;
     }

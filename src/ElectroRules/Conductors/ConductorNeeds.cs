@@ -1,5 +1,6 @@
 using ElectroRules.Internal;
 using ElectroRules.Results;
+using ElectroRules.Tables;
 using ElectroRules.Tables.Generated;
 
 namespace ElectroRules.Conductors;
@@ -19,6 +20,17 @@ internal static class ConductorNeeds
     private static readonly StepDefinition FailsCorrection = new(Rules.MinimumForLoad, "too-small-after-correction", StepOperation.Rejected, QuantityUnit.Ampere);
     private static readonly StepDefinition HoldsTerminations = new(Rules.MinimumForLoad, "enough-at-terminations", StepOperation.Holds, QuantityUnit.Ampere);
     private static readonly StepDefinition HoldsCorrection = new(Rules.MinimumForLoad, "enough-after-correction", StepOperation.Holds, QuantityUnit.Ampere);
+
+    private static readonly StepDefinition SmallestOfAll = new(Rules.MinimumSize, "smallest-size", StepOperation.Table, QuantityUnit.ConductorSize, ConductorMinimumSizeTable.Index);
+
+    /// <summary>Says in a step what the smallest size of general wiring is.</summary>
+    internal static void SaySmallest(ref Deriving d, in ResolvedRun run)
+    {
+        ReferenceTable table = run.RuleSet.Table(ConductorMinimumSizeTable.Index);
+        int row = (int)run.Material - 1;
+        int size = (int)table.At(row, ConductorMinimumSizeTable.Column.Size);
+        table.Read(ref d, SmallestOfAll, row, ConductorMinimumSizeTable.Column.Size, StepSubject.Conductor(size, (int)run.Material));
+    }
 
     /// <summary>The smallest size that may be used at all.</summary>
     internal static int First(RuleSet rules, ConductorRun run)
@@ -64,6 +76,10 @@ internal static class ConductorNeeds
         {
             Reject(ref d, in run, size - 1, in need, in terminals);
         }
+        else
+        {
+            SaySmallest(ref d, in run);
+        }
 
         return Derive(ref d, in run, size, in need, in terminals);
     }
@@ -72,7 +88,7 @@ internal static class ConductorNeeds
     /// <returns>Whether it does.</returns>
     internal static bool Reject(ref Deriving d, in ResolvedRun run, int size, in ContinuousNeed need, in TerminalNeeds terminals)
     {
-        int subject = StepSubject.Conductor(size, (int)run.Material);
+        ushort subject = StepSubject.Conductor(size, (int)run.Material);
         switch (Test(in run, size, in need, in terminals))
         {
             case FailedNeed.Terminations:
@@ -88,7 +104,7 @@ internal static class ConductorNeeds
 
     internal static Figure Derive(ref Deriving d, in ResolvedRun run, int size, in ContinuousNeed need, in TerminalNeeds terminals)
     {
-        int subject = StepSubject.Conductor(size, (int)run.Material);
+        ushort subject = StepSubject.Conductor(size, (int)run.Material);
         Span<double> perSegment = stackalloc double[run.Segments.Length];
         Figure corrected = run.Derive(ref d, size, perSegment);
         Figure terminal = Ampacity.TerminalAmpacity(ref d, in run, (ConductorSize)size, terminals.Usable);

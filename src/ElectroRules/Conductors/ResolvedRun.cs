@@ -48,6 +48,9 @@ internal readonly struct ResolvedRun
 
     internal ReadOnlySpan<SegmentFactors> Segments => _segments;
 
+    /// <summary>The room of the factors, to be used again once this run is done with.</summary>
+    internal SegmentFactors[] Room => _segments;
+
     /// <summary>The ampacity of a size at a temperature column, all sets together; NaN when the table has none.</summary>
     internal double Listed(int size, int column) =>
         _ampacity.At(size - 1, TemperatureColumn.InTable(Material, column)) * ParallelSets;
@@ -83,10 +86,21 @@ internal readonly struct ResolvedRun
     internal Figure Derive(ref Deriving d, int size, scoped Span<double> perSegment)
     {
         Span<Figure> figures = stackalloc Figure[_segments.Length];
-        int subject = StepSubject.Conductor(size, (int)Material);
+        Figure listed = default;
+        Figure? cap = null;
+        ushort subject = StepSubject.Conductor(size, (int)Material);
         for (int i = 0; i < _segments.Length; i++)
         {
-            figures[i] = DeriveSegment(ref d, size, in _segments[i], subject);
+            if (i > 0 && _segments[i].SameColumns(in _segments[i - 1]))
+            {
+                figures[i] = DeriveSegment(ref d, in _segments[i], listed, cap);
+            }
+            else
+            {
+                (listed, cap) = ReadSegment(ref d, size, in _segments[i], subject);
+                figures[i] = DeriveSegment(ref d, in _segments[i], listed, cap);
+            }
+
             perSegment[i] = figures[i].Value * ParallelSets;
         }
 
@@ -145,17 +159,19 @@ internal readonly struct ResolvedRun
             : ampacity;
     }
 
-    private Figure DeriveSegment(ref Deriving d, int size, in SegmentFactors segment, int subject)
+    private (Figure Listed, Figure? Cap) ReadSegment(ref Deriving d, int size, in SegmentFactors segment, ushort subject)
     {
         Figure listed = _ampacity.Read(ref d, Base, size - 1, TemperatureColumn.InTable(Material, segment.Column), subject);
-        Figure corrected = d.Product(Corrected, listed, segment.Ambient, segment.Adjustment);
-        if (segment.CapColumn < 0 || size > segment.CapLargestSize)
-        {
-            return corrected;
-        }
+        Figure? cap = segment.CapColumn >= 0 && size <= segment.CapLargestSize
+            ? _ampacity.Read(ref d, CapAmpacity, size - 1, TemperatureColumn.InTable(Material, segment.CapColumn), subject)
+            : null;
+        return (listed, cap);
+    }
 
-        Figure cap = _ampacity.Read(ref d, CapAmpacity, size - 1, TemperatureColumn.InTable(Material, segment.CapColumn), subject);
-        return d.Minimum(Capped, corrected, cap);
+    private static Figure DeriveSegment(ref Deriving d, in SegmentFactors segment, Figure listed, Figure? cap)
+    {
+        Figure corrected = d.Product(Corrected, listed, segment.Ambient, segment.Adjustment);
+        return cap is { } most ? d.Minimum(Capped, corrected, most) : corrected;
     }
 
     private Figure Combine(ref Deriving d, int size, scoped ReadOnlySpan<Figure> figures)

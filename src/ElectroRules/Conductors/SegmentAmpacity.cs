@@ -17,9 +17,6 @@ internal static class SegmentAmpacity
     private static readonly StepDefinition RoofKelvin = new(Rules.Rooftop, "adder", StepOperation.FahrenheitDifference, QuantityUnit.Kelvin);
     private static readonly StepDefinition RoofAmbient = new(Rules.Rooftop, "ambient-above-roof", StepOperation.Sum, QuantityUnit.Celsius);
     private static readonly StepDefinition AmbientFactor = new(Rules.AmbientCorrection, "factor", StepOperation.Table, QuantityUnit.One, ConductorAmbientCorrectionTable.Index);
-    private static readonly StepDefinition Others = new(Rules.ConductorCounting, "other-conductors", StepOperation.Given, QuantityUnit.Count);
-    private static readonly StepDefinition Total = new(Rules.ConductorCounting, "total", StepOperation.Sum, QuantityUnit.Count);
-    private static readonly StepDefinition AdjustmentFactor = new(Rules.Adjustment, "factor", StepOperation.Table, QuantityUnit.One, ConductorAdjustmentTable.Index);
 
     /// <summary>Whether the rule set has every table that a route needs.</summary>
     internal static bool Covered(RuleSet rules, ref Deriving d) =>
@@ -34,7 +31,7 @@ internal static class SegmentAmpacity
     internal static SegmentFactors Resolve(RuleSet rules, ref Deriving d, ConductorRun run, int index, Figure own, string pointer)
     {
         RouteSegment segment = run.Route[index];
-        string at = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{pointer}/route/{index}");
+        var at = new Pointer(pointer, index);
         var factors = new SegmentFactors { CapColumn = TemperatureColumn.None, CapLargestSize = int.MaxValue };
         Missing(ref d, run, segment, at);
         if (segment is not { Length: { } length, Ambient: { } ambient, Location: { } location, OtherCurrentCarryingConductors: { } others })
@@ -51,59 +48,59 @@ internal static class SegmentAmpacity
         }
 
         factors.Column = TemperatureColumn.Of(celsius);
-        Caps(rules, ref d, run.Method, segment, at, ref factors);
+        Caps(rules, ref d, run, index, at, ref factors);
         factors.Ambient = AmbientOf(rules, ref d, run, segment, Canonical.Celsius(ambient), factors.Column, index, at);
-        factors.Adjustment = AdjustmentOf(rules, ref d, run.Method, segment, others, own, index, at, ref factors);
+        factors.Adjustment = SegmentAdjustment.Derive(rules, ref d, run, segment, others, own, index, at, ref factors);
         factors.Factor = factors.Ambient.Value * factors.Adjustment.Value;
         return factors;
     }
 
-    private static void Missing(ref Deriving d, ConductorRun run, RouteSegment segment, string at)
+    private static void Missing(ref Deriving d, ConductorRun run, RouteSegment segment, Pointer at)
     {
         if (segment.Length is null)
         {
-            d.Needs(Rules.LowerAmpacityPortion, at + "/length");
+            d.Needs(Rules.LowerAmpacityPortion, at.To("/length"));
         }
 
         if (segment.Ambient is null)
         {
-            d.Needs(Rules.AmbientCorrection, at + "/ambient");
+            d.Needs(Rules.AmbientCorrection, at.To("/ambient"));
         }
 
         if (segment.Location is null)
         {
-            d.Needs(Rules.InsulationRating, at + "/location");
+            d.Needs(Rules.InsulationRating, at.To("/location"));
         }
 
         if (segment.OtherCurrentCarryingConductors is null)
         {
-            d.Needs(Rules.Adjustment, at + "/otherCurrentCarryingConductors");
+            d.Needs(Rules.Adjustment, at.To("/otherCurrentCarryingConductors"));
         }
     }
 
-    private static void MethodInPlace(RuleSet rules, ref Deriving d, WiringMethod method, LocationKind location, string at)
+    private static void MethodInPlace(RuleSet rules, ref Deriving d, WiringMethod method, LocationKind location, Pointer at)
     {
         ReferenceTable methods = rules.Table(WiringMethodsTable.Index);
         int row = (int)method - 1;
         if (methods.At(row, WiringMethodsTable.Column.Permitted) == 0)
         {
-            Refuse(ref d, Rules.ForbiddenMethod, "method-forbidden", string.Empty);
+            Refuse(ref d, Rules.ForbiddenMethod, "method-forbidden", string.Empty, methods.CiteCell(methods.CellIndex(row, WiringMethodsTable.Column.Permitted)));
             return;
         }
 
         double allowed = methods.At(row, WiringMethodsTable.Column.Dry + (int)location - 1);
         if (double.IsNaN(allowed))
         {
-            d.NotCovered("place-depends-on-listing", Rules.MethodInPlace, at + "/location", string.Empty);
+            d.NotCovered("place-depends-on-listing", Rules.MethodInPlace, at.To("/location"), string.Empty);
         }
         else if (allowed == 0)
         {
-            Refuse(ref d, Rules.MethodInPlace, "method-not-for-place", at + "/location");
+            Refuse(ref d, Rules.MethodInPlace, "method-not-for-place", at.To("/location"));
         }
     }
 
     private static double InsulationTemperature(
-        RuleSet rules, ref Deriving d, ConductorRun run, LocationKind location, int index, string pointer, string at)
+        RuleSet rules, ref Deriving d, ConductorRun run, LocationKind location, int index, string pointer, Pointer at)
     {
         ReferenceTable cables = rules.Table(ConductorCableTemperatureTable.Index);
         int row = (int)run.Method - 1;
@@ -113,11 +110,11 @@ internal static class SegmentAmpacity
         {
             if (double.IsNaN(cables.At(row, column)))
             {
-                Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at + "/location");
+                Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at.To("/location"));
                 return double.NaN;
             }
 
-            return cables.Read(ref d, CableInsulation, row, column, StepSubject.Item(index)).Value;
+            return SaidBefore(run, index) ? cables.At(row, column) : cables.Read(ref d, CableInsulation, row, column, StepSubject.Item(index)).Value;
         }
 
         if (run.Insulation is not { } insulation)
@@ -129,21 +126,31 @@ internal static class SegmentAmpacity
         ReferenceTable insulations = rules.Table(ConductorInsulationTable.Index);
         if (double.IsNaN(insulations.At((int)insulation - 1, column)))
         {
-            Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at + "/location");
+            Refuse(ref d, Rules.InsulationRating, "insulation-not-for-place", at.To("/location"));
             return double.NaN;
         }
 
-        return insulations.Read(ref d, Insulation, (int)insulation - 1, column, StepSubject.Item(index)).Value;
+        return SaidBefore(run, index)
+            ? insulations.At((int)insulation - 1, column)
+            : insulations.Read(ref d, Insulation, (int)insulation - 1, column, StepSubject.Item(index)).Value;
     }
 
-    private static void Caps(RuleSet rules, ref Deriving d, WiringMethod method, RouteSegment segment, string at, ref SegmentFactors factors)
+    /// <summary>Whether the stretch before lies in a place of the same kind, so that its insulation has been stated already.</summary>
+    private static bool SaidBefore(ConductorRun run, int index) => index > 0 && run.Route[index - 1].Location == run.Route[index].Location;
+
+    private static void Caps(RuleSet rules, ref Deriving d, ConductorRun run, int index, Pointer at, ref SegmentFactors factors)
     {
-        int row = (int)method - 1;
+        RouteSegment segment = run.Route[index];
+        int row = (int)run.Method - 1;
         ReferenceTable cables = rules.Table(ConductorCableTemperatureTable.Index);
         double limit = cables.At(row, ConductorCableTemperatureTable.Column.AmpacityLimit);
         if (!double.IsNaN(limit))
         {
-            cables.Read(ref d, CableLimit, row, ConductorCableTemperatureTable.Column.AmpacityLimit);
+            if (index == 0)
+            {
+                cables.Read(ref d, CableLimit, row, ConductorCableTemperatureTable.Column.AmpacityLimit);
+            }
+
             factors.CapColumn = TemperatureColumn.Of(limit);
             return;
         }
@@ -157,7 +164,7 @@ internal static class SegmentAmpacity
 
         if (segment.InThermalInsulation is not { } inInsulation)
         {
-            d.Needs(Rules.CableTemperature, at + "/inThermalInsulation");
+            d.Needs(Rules.CableTemperature, at.To("/inThermalInsulation"));
         }
         else if (inInsulation)
         {
@@ -168,7 +175,7 @@ internal static class SegmentAmpacity
     }
 
     private static Figure AmbientOf(
-        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, double celsius, int column, int index, string at)
+        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, double celsius, int column, int index, Pointer at)
     {
         Figure ambient = d.Given(Ambient, celsius, StepSubject.Item(index));
         if (segment.HeightAboveRoof is { } height)
@@ -180,7 +187,7 @@ internal static class SegmentAmpacity
         int row = table.RowNotBelow(ambient.Value);
         if (row < 0 || double.IsNaN(table.At(row, column)))
         {
-            Refuse(ref d, Rules.AmbientCorrection, "too-hot-for-insulation", at + "/ambient");
+            Refuse(ref d, Rules.AmbientCorrection, "too-hot-for-insulation", at.To("/ambient"));
             return default;
         }
 
@@ -207,72 +214,11 @@ internal static class SegmentAmpacity
         return d.Sum(RoofAmbient, ambient, kelvin);
     }
 
-    private static Figure AdjustmentOf(
-        RuleSet rules,
-        ref Deriving d,
-        WiringMethod method,
-        RouteSegment segment,
-        int others,
-        Figure own,
-        int index,
-        string at,
-        ref SegmentFactors factors)
-    {
-        Figure total = own;
-        if (others > 0 && OthersCount(rules, ref d, method, segment, at, ref factors))
-        {
-            Figure other = d.Given(Others, others, StepSubject.Item(index));
-            total = d.Sum(Total, own, other, StepSubject.Item(index));
-        }
-
-        ReferenceTable table = rules.Table(ConductorAdjustmentTable.Index);
-        int row = table.RowNotBelow(total.Value);
-        return table.Read(ref d, AdjustmentFactor, row, ConductorAdjustmentTable.Column.Factor, total, StepSubject.Item(index));
-    }
-
-    /// <summary>Whether the conductors of other circuits count here.</summary>
-    private static bool OthersCount(
-        RuleSet rules, ref Deriving d, WiringMethod method, RouteSegment segment, string at, ref SegmentFactors factors)
-    {
-        int row = (int)method - 1;
-        double nipple = rules.Table(ConductorAdjustmentLengthTable.Index).At(0, ConductorAdjustmentLengthTable.Column.Length);
-        bool isLong = Limit.Above(factors.LengthFeet, nipple);
-        bool isCable = rules.Table(WiringMethodsTable.Index).At(row, WiringMethodsTable.Column.Cable) > 0;
-        if (!isCable)
-        {
-            return isLong;
-        }
-
-        switch (segment.Grouping)
-        {
-            case null:
-                d.Needs(Rules.CablesTogether, at + "/grouping");
-                return true;
-            case CableGrouping.Apart:
-                return false;
-            case CableGrouping.Bundled:
-                return isLong;
-        }
-
-        double most = rules.Table(ConductorCablesTogetherTable.Index).At(row, ConductorCablesTogetherTable.Column.Cables);
-        if (double.IsNaN(most))
-        {
-            return isLong;
-        }
-
-        if (segment.OtherCables is not { } cables)
-        {
-            d.Needs(Rules.CablesTogether, at + "/otherCables");
-            return true;
-        }
-
-        bool tooMany = Limit.Above(cables + 1, most);
-        factors.MustCount = tooMany;
-        return tooMany;
-    }
-
     /// <summary>Notes that something is not permitted here: a finding, and no number.</summary>
-    internal static void Refuse(ref Deriving d, RuleId rule, string code, string at)
+    internal static void Refuse(ref Deriving d, RuleId rule, string code, string at) =>
+        Refuse(ref d, rule, code, at, d.Cite(rule));
+
+    private static void Refuse(ref Deriving d, RuleId rule, string code, string at, Citation citation)
     {
         d.Find(new Finding
         {
@@ -281,7 +227,7 @@ internal static class SegmentAmpacity
             Hazard = Hazard.FixSoon,
             Standing = CodeStanding.Violation,
             Path = at,
-            Citation = d.Cite(rule),
+            Citation = citation,
         });
         d.NotCovered("not-permitted", rule, at, code);
     }

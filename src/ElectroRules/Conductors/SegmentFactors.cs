@@ -25,6 +25,10 @@ internal struct SegmentFactors
 
     /// <summary>Whether the exception for short portions is barred.</summary>
     internal bool MustCount;
+
+    /// <summary>Whether any size starts from the same table values as in another stretch.</summary>
+    internal readonly bool SameColumns(in SegmentFactors other) =>
+        Column == other.Column && CapColumn == other.CapColumn && CapLargestSize == other.CapLargestSize;
 }
 
 /// <summary>The temperature columns of the ampacity table.</summary>

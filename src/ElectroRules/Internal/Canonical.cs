@@ -38,4 +38,20 @@ internal static class Canonical
     internal static ElectricResistance Resistance(double ohms) => ElectricResistance.FromOhms(ohms);
 
     internal static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
+
+    internal static Power RealPowerOfKilowatts(double kilowatts) => Power.FromKilowatts(kilowatts);
+
+    internal static ElectricApparentPower ApparentPowerOfKilovoltAmperes(double value) => ElectricApparentPower.FromKilovoltamperes(value);
+
+    internal static Temperature TemperatureOfFahrenheit(double fahrenheit) => UnitsNet.Temperature.FromDegreesFahrenheit(fahrenheit);
+
+    internal static Length LengthOfInches(double inches) => UnitsNet.Length.FromInches(inches);
+
+    internal static Length LengthOfMeters(double meters) => UnitsNet.Length.FromMeters(meters);
+
+    internal static Length LengthOfMillimeters(double millimeters) => UnitsNet.Length.FromMillimeters(millimeters);
+
+    internal static ElectricResistance ResistanceOfMilliohms(double milliohms) => ElectricResistance.FromMilliohms(milliohms);
+
+    internal static Ratio RatioOfPercent(double percent) => UnitsNet.Ratio.FromPercent(percent);
 }

@@ -57,9 +57,9 @@ public sealed class Derivation : IReadOnlyList<Step>
             Inputs = Inputs(in data),
             Value = data.Value,
             Unit = definition.Unit,
-            Cell = data.Cell == 0 ? null : _resolver.Cell(definition.Table, data.Cell - 1),
-            Subject = _resolver.Subject(definition, data.Subject),
-            Citation = data.Cell == 0 ? _resolver.Cite(definition.Rule) : _resolver.CiteCell(definition.Table, data.Cell - 1),
+            Cell = data.HasCell ? _resolver.Cell(definition.Table, data.CellOrC) : null,
+            Subject = _resolver.Subject(data.Subject),
+            Citation = data.HasCell ? _resolver.CiteCell(definition.Table, data.CellOrC) : _resolver.Cite(definition.Rule),
         };
     }
 
@@ -75,7 +75,7 @@ public sealed class Derivation : IReadOnlyList<Step>
             return [data.A];
         }
 
-        return data.C < 0 ? [data.A, data.B] : [data.A, data.B, data.C];
+        return data.HasCell || data.CellOrC < 0 ? [data.A, data.B] : [data.A, data.B, data.CellOrC];
     }
 }
 
@@ -90,5 +90,8 @@ internal abstract class StepResolver
 
     internal abstract TableCell Cell(int table, int cell);
 
-    internal abstract Subject? Subject(StepDefinition definition, int subject);
+    internal abstract Subject? Subject(ushort subject);
+
+    /// <summary>Adds the local findings of amendments that go with the rules that were used.</summary>
+    internal abstract void AddRemarks(ReadOnlySpan<StepData> steps, ref List<Finding>? findings);
 }

@@ -17,9 +17,6 @@ public sealed record Subject
 
     /// <summary>The place (from 0) in the list of the request that the step is about, such as a segment of the route; null when not of a list.</summary>
     public int? Item { get; init; }
-
-    /// <summary>The choice that the step is about, as in JSON, for example "nonmetallicSheathedCable"; null when none.</summary>
-    public string? Choice { get; init; }
 }
 
 /// <summary>One step of a derivation: numbers and names, no sentences. Words come from <c>ElectroRules.Wording</c>.</summary>

@@ -34,40 +34,36 @@ internal struct StepData
     internal double Value;
     internal short A;
     internal short B;
-    internal short C;
 
-    /// <summary>The cell of the table plus one; 0 for none.</summary>
-    internal ushort Cell;
+    /// <summary>The third input, or the cell of the table for a step that reads one: such a step has no third input.</summary>
+    internal short CellOrC;
 
     /// <summary>What the step speaks of: see <see cref="StepSubject"/>.</summary>
-    internal int Subject;
+    internal ushort Subject;
+
+    internal readonly bool HasCell => Definition.Table != StepDefinition.NoTable;
 }
 
-/// <summary>Packs what a step speaks of (a size, a material, a place in a list) into one integer.</summary>
+/// <summary>Packs what a step speaks of (a size and a metal, or a place in a list) into 16 bits.</summary>
 internal static class StepSubject
 {
-    internal const int None = 0;
+    internal const ushort None = 0;
+    private const int ConductorBit = 0x8000;
+    private const int ItemBit = 0x4000;
 
     /// <summary>A conductor: the size's place in the list and the material's number.</summary>
-    internal static int Conductor(int size, int material) => (1 << 28) | (material << 8) | size;
+    internal static ushort Conductor(int size, int material) => (ushort)(ConductorBit | (material << 8) | size);
 
     /// <summary>The n-th entry of a list in the request, from 0.</summary>
-    internal static int Item(int index) => (2 << 28) | index;
+    internal static ushort Item(int index) => (ushort)(ItemBit | index);
 
-    /// <summary>A member of an enumeration: which enumeration is known from the step.</summary>
-    internal static int Choice(int value) => (3 << 28) | value;
+    internal static bool IsConductor(ushort subject) => (subject & ConductorBit) != 0;
 
-    internal static SubjectKind Kind(int subject) => (SubjectKind)(subject >> 28);
+    internal static bool IsItem(ushort subject) => (subject & ItemBit) != 0;
 
-    internal static int Low(int subject) => subject & 0xFF;
+    internal static int Size(ushort subject) => subject & 0xFF;
 
-    internal static int High(int subject) => (subject >> 8) & 0xFF;
-}
+    internal static int Material(ushort subject) => (subject >> 8) & 0x3F;
 
-internal enum SubjectKind
-{
-    None,
-    Conductor,
-    Item,
-    Choice,
+    internal static int Index(ushort subject) => subject & 0x3FFF;
 }

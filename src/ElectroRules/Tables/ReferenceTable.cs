@@ -8,7 +8,7 @@ public sealed class ReferenceTable
 {
     private readonly TableBlock? _block;
     private readonly double[] _values;
-    private readonly string?[]? _amendedBy;
+    private readonly CellAmendment?[]? _amended;
     private readonly int _columns;
 
     internal ReferenceTable(TableDefinition definition, int index, EditionId edition)
@@ -34,7 +34,7 @@ public sealed class ReferenceTable
         AbsentReason = _block is null ? ReasonOf(definition, edition) : null;
     }
 
-    private ReferenceTable(ReferenceTable basis, double[] values, string?[] amendedBy)
+    private ReferenceTable(ReferenceTable basis, double[] values, CellAmendment?[] amended)
     {
         Definition = basis.Definition;
         Index = basis.Index;
@@ -44,7 +44,7 @@ public sealed class ReferenceTable
         _block = basis._block;
         _columns = basis._columns;
         _values = values;
-        _amendedBy = amendedBy;
+        _amended = amended;
     }
 
     /// <summary>The permanent key, for example "conductor.ampacity".</summary>
@@ -108,7 +108,7 @@ public sealed class ReferenceTable
     /// <param name="row">The key of the row.</param>
     /// <param name="column">The key of the column.</param>
     /// <exception cref="ArgumentException">There is no such row or column.</exception>
-    public string? AmendedBy(string row, string column) => _amendedBy?[CellOf(row, column)];
+    public string? AmendedBy(string row, string column) => AmendedByAt(CellOf(row, column));
 
     /// <summary>The value at a place; NaN when the table has none there.</summary>
     internal double At(int row, int column) => _values[(row * _columns) + column];
@@ -117,7 +117,7 @@ public sealed class ReferenceTable
 
     internal double AtCell(int cell) => _values[cell];
 
-    internal string? AmendedByAt(int cell) => _amendedBy?[cell];
+    internal string? AmendedByAt(int cell) => _amended?[cell]?.Amendment;
 
     internal Confidence ConfidenceAt(int cell) => ConfidenceLetters.Read(_block!.Confirmation[cell]);
 
@@ -125,10 +125,9 @@ public sealed class ReferenceTable
 
     internal Citation CiteCell(int cell)
     {
-        string? amendment = AmendedByAt(cell);
-        if (amendment is not null)
+        if (_amended?[cell] is { } amended)
         {
-            return new Citation(CitationKind.Amendment, Edition, Section, Confidence.OneSource, amendment);
+            return new Citation(CitationKind.Amendment, Edition, amended.Section, Confidence.OneSource, amended.Amendment);
         }
 
         Confidence confidence = ConfidenceAt(cell);
@@ -152,17 +151,17 @@ public sealed class ReferenceTable
     }
 
     /// <summary>The same table with some cells changed.</summary>
-    internal ReferenceTable With(IReadOnlyDictionary<int, (double Value, string Amendment)> changes)
+    internal ReferenceTable With(IReadOnlyDictionary<int, CellAmendment> changes)
     {
         double[] values = (double[])_values.Clone();
-        string?[] amendedBy = _amendedBy is null ? new string?[values.Length] : (string?[])_amendedBy.Clone();
-        foreach ((int cell, (double value, string amendment)) in changes)
+        CellAmendment?[] amended = _amended is null ? new CellAmendment?[values.Length] : (CellAmendment?[])_amended.Clone();
+        foreach ((int cell, CellAmendment change) in changes)
         {
-            values[cell] = value;
-            amendedBy[cell] = amendment;
+            values[cell] = change.Value;
+            amended[cell] = change;
         }
 
-        return new ReferenceTable(this, values, amendedBy);
+        return new ReferenceTable(this, values, amended);
     }
 
     internal int RowOf(string key) => _block is null ? -1 : Array.IndexOf(_block.Rows, key);
