@@ -168,7 +168,7 @@ public static class ConductorLimits
             : rules.Table(SupplyVoltagesTable.Index)
                 .Read(ref d, Volts, (int)request.Run.Wires.System - 1, (int)request.Run.Wires.Connection - 1);
         Figure impedance = ConductorImpedance.Derive(
-            rules, ref d, (int)request.Size, request.Run.Material, request.Run.Method, ImpedanceMethod.AcImpedance, Canonical.Fraction(request.PowerFactor!.Value));
+            rules, ref d, (int)request.Size, request.Run.Material, request.Run.Method, ImpedanceMethod.AcImpedance, Canonical.Fraction(request.PowerFactor!.Value), isResistive: false);
         DropFigures ofFoot = VoltageDrop.Derive(
             ref d, request.Run.Wires.Connection, load, source, impedance, d.Rule(OneFoot, 1), request.Run.ParallelSets);
         Figure limit = VoltageDrop.LimitOf(rules, ref d, request.LimitShare is { } share ? Canonical.Fraction(share) : null);

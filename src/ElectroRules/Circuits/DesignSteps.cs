@@ -169,7 +169,7 @@ internal static class DesignSteps
         RuleSet rules, ref Deriving d, BranchCircuitRequest request, in DropWish drop, int size, Figure supply, Figure current)
     {
         Figure impedance = ConductorImpedance.Derive(
-            rules, ref d, size, request.Material, request.Method, ImpedanceMethod.AcImpedance, drop.PowerFactor);
+            rules, ref d, size, request.Material, request.Method, ImpedanceMethod.AcImpedance, drop.PowerFactor, Loads.LoadKinds.IsResistive(rules, request.Load.Kind));
         Figure length = d.Rule(TotalLength, drop.Need.Feet);
         Figure source = request.PanelVoltage is null ? supply : d.Given(PanelVoltage, drop.PanelVolts);
         if (double.IsNaN(impedance.Value))

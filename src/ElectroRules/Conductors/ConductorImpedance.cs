@@ -22,6 +22,7 @@ internal static class ConductorImpedance
     private static readonly StepDefinition Ac = new(Rules.ConductorImpedance, "ac-resistance", StepOperation.Table, QuantityUnit.OhmPerThousandFeet, ConductorAcResistanceTable.Index);
     private static readonly StepDefinition Reactance = new(Rules.ConductorImpedance, "reactance", StepOperation.Table, QuantityUnit.OhmPerThousandFeet, ConductorReactanceTable.Index);
     private static readonly StepDefinition PowerFactor = new(Rules.VoltageDropFormula, "power-factor", StepOperation.Given, QuantityUnit.One);
+    private static readonly StepDefinition Unity = new(Rules.VoltageDropFormula, "power-factor-of-resistance", StepOperation.Rule, QuantityUnit.One);
     private static readonly StepDefinition Sine = new(Rules.VoltageDropFormula, "sine", StepOperation.SineOfCosine, QuantityUnit.One);
     private static readonly StepDefinition RealPart = new(Rules.VoltageDropFormula, "resistive-part", StepOperation.Product, QuantityUnit.OhmPerThousandFeet);
     private static readonly StepDefinition ReactivePart = new(Rules.VoltageDropFormula, "reactive-part", StepOperation.Product, QuantityUnit.OhmPerThousandFeet);
@@ -47,7 +48,7 @@ internal static class ConductorImpedance
 
     /// <summary>The impedance with its steps.</summary>
     internal static Figure Derive(
-        RuleSet rules, ref Deriving d, int size, ConductorMaterial material, WiringMethod method, ImpedanceMethod how, double powerFactor)
+        RuleSet rules, ref Deriving d, int size, ConductorMaterial material, WiringMethod method, ImpedanceMethod how, double powerFactor, bool isResistive)
     {
         ushort subject = StepSubject.Conductor(size, (int)material);
         if (how == ImpedanceMethod.DcResistance)
@@ -57,7 +58,7 @@ internal static class ConductorImpedance
 
         Figure resistance = rules.Table(ConductorAcResistanceTable.Index).Read(ref d, Ac, size - 1, AcColumn(rules, material, method), subject);
         Figure reactance = rules.Table(ConductorReactanceTable.Index).Read(ref d, Reactance, size - 1, ReactanceColumn(rules, method), subject);
-        Figure cosine = d.Given(PowerFactor, powerFactor);
+        Figure cosine = isResistive ? d.Rule(Unity, powerFactor) : d.Given(PowerFactor, powerFactor);
         Figure sine = d.SineOfCosine(Sine, cosine);
         return d.Sum(Effective, d.Product(RealPart, resistance, cosine), d.Product(ReactivePart, reactance, sine));
     }

@@ -17,9 +17,6 @@ internal static class SegmentAmpacity
     private static readonly StepDefinition RoofKelvin = new(Rules.Rooftop, "adder", StepOperation.FahrenheitDifference, QuantityUnit.Kelvin);
     private static readonly StepDefinition RoofAmbient = new(Rules.Rooftop, "ambient-above-roof", StepOperation.Sum, QuantityUnit.Celsius);
     private static readonly StepDefinition AmbientFactor = new(Rules.AmbientCorrection, "factor", StepOperation.Table, QuantityUnit.One, ConductorAmbientCorrectionTable.Index);
-    private static readonly StepDefinition Others = new(Rules.ConductorCounting, "other-conductors", StepOperation.Given, QuantityUnit.Count);
-    private static readonly StepDefinition Total = new(Rules.ConductorCounting, "total", StepOperation.Sum, QuantityUnit.Count);
-    private static readonly StepDefinition AdjustmentFactor = new(Rules.Adjustment, "factor", StepOperation.Table, QuantityUnit.One, ConductorAdjustmentTable.Index);
 
     /// <summary>Whether the rule set has every table that a route needs.</summary>
     internal static bool Covered(RuleSet rules, ref Deriving d) =>
@@ -53,7 +50,7 @@ internal static class SegmentAmpacity
         factors.Column = TemperatureColumn.Of(celsius);
         Caps(rules, ref d, run, index, at, ref factors);
         factors.Ambient = AmbientOf(rules, ref d, run, segment, Canonical.Celsius(ambient), factors.Column, index, at);
-        factors.Adjustment = AdjustmentOf(rules, ref d, run, segment, others, own, index, at, ref factors);
+        factors.Adjustment = SegmentAdjustment.Derive(rules, ref d, run, segment, others, own, index, at, ref factors);
         factors.Factor = factors.Ambient.Value * factors.Adjustment.Value;
         return factors;
     }
@@ -215,85 +212,6 @@ internal static class SegmentAmpacity
         Figure fahrenheit = table.Read(ref d, RoofAdder, row, ConductorRooftopAdderTable.Column.Fahrenheit);
         Figure kelvin = d.FahrenheitDifference(RoofKelvin, fahrenheit);
         return d.Sum(RoofAmbient, ambient, kelvin);
-    }
-
-    private static Figure AdjustmentOf(
-        RuleSet rules,
-        ref Deriving d,
-        ConductorRun run,
-        RouteSegment segment,
-        int others,
-        Figure own,
-        int index,
-        Pointer at,
-        ref SegmentFactors factors)
-    {
-        Figure total = own;
-        if (others > 0 && OthersCount(rules, ref d, run, segment, at, ref factors))
-        {
-            Figure other = d.Given(Others, others, StepSubject.Item(index));
-            total = d.Sum(Total, own, other, StepSubject.Item(index));
-        }
-
-        ReferenceTable table = rules.Table(ConductorAdjustmentTable.Index);
-        int row = table.RowNotBelow(total.Value);
-        return table.Read(ref d, AdjustmentFactor, row, ConductorAdjustmentTable.Column.Factor, total, StepSubject.Item(index));
-    }
-
-    /// <summary>Whether the conductors of other circuits count here.</summary>
-    private static bool OthersCount(
-        RuleSet rules, ref Deriving d, ConductorRun run, RouteSegment segment, Pointer at, ref SegmentFactors factors)
-    {
-        int row = (int)run.Method - 1;
-        double nipple = rules.Table(ConductorAdjustmentLengthTable.Index).At(0, ConductorAdjustmentLengthTable.Column.Length);
-        bool isLong = Limit.Above(LengthTogether(run), nipple);
-        bool isCable = rules.Table(WiringMethodsTable.Index).At(row, WiringMethodsTable.Column.Cable) > 0;
-        if (!isCable)
-        {
-            return isLong;
-        }
-
-        switch (segment.Grouping)
-        {
-            case null:
-                d.Needs(Rules.CablesTogether, at.To("/grouping"));
-                return true;
-            case CableGrouping.Apart:
-                return false;
-            case CableGrouping.Bundled:
-                return isLong;
-        }
-
-        double most = rules.Table(ConductorCablesTogetherTable.Index).At(row, ConductorCablesTogetherTable.Column.Cables);
-        if (double.IsNaN(most))
-        {
-            return isLong;
-        }
-
-        if (segment.OtherCables is not { } cables)
-        {
-            d.Needs(Rules.CablesTogether, at.To("/otherCables"));
-            return true;
-        }
-
-        bool tooMany = Limit.Above(cables + 1, most);
-        factors.MustCount = tooMany;
-        return tooMany;
-    }
-
-    /// <summary>The length of all stretches that have other conductors beside them: cutting one stretch in two must not free it.</summary>
-    private static double LengthTogether(ConductorRun run)
-    {
-        double feet = 0;
-        foreach (RouteSegment segment in run.Route)
-        {
-            if (segment is { OtherCurrentCarryingConductors: > 0, Length: { } length })
-            {
-                feet += Canonical.Feet(length);
-            }
-        }
-
-        return feet;
     }
 
     /// <summary>Notes that something is not permitted here: a finding, and no number.</summary>

@@ -162,7 +162,7 @@ public static class VoltageDrop
         }
 
         return ConductorImpedance.Derive(
-            rules, ref d, (int)request.Size, request.Material, request.Method, request.Impedance, PowerFactorOf(request));
+            rules, ref d, (int)request.Size, request.Material, request.Method, request.Impedance, PowerFactorOf(request), isResistive: false);
     }
 
     private static double PowerFactorOf(VoltageDropRequest request) =>
@@ -177,7 +177,9 @@ public static class VoltageDrop
 
         int size = SmallestFor(
             rules,
-            ConductorSearch.SmallestAllowed(rules, request.Material),
+            request.ParallelSets > 1
+                ? Math.Max(ConductorSearch.SmallestAllowed(rules, request.Material), ParallelConductors.Smallest(rules))
+                : ConductorSearch.SmallestAllowed(rules, request.Material),
             request.Material,
             request.Method,
             request.Impedance,

@@ -39,6 +39,10 @@ public sealed record EquipmentGroundingRequest
             nameof(SmallestAfterCorrection),
             "must not be larger than InstalledSize.");
         check.Require(
+            SmallestBeforeCorrection is null || InstalledSize is null || SmallestBeforeCorrection <= InstalledSize,
+            nameof(SmallestBeforeCorrection),
+            "must not be larger than InstalledSize.");
+        check.Require(
             SmallestBeforeCorrection is null || SmallestAfterCorrection is null || SmallestBeforeCorrection <= SmallestAfterCorrection,
             nameof(SmallestBeforeCorrection),
             "must not be larger than SmallestAfterCorrection.");

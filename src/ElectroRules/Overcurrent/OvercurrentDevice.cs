@@ -43,7 +43,7 @@ public static class OvercurrentDevice
         if (!d.IsStopped && largest is { } most && Limit.Above(device.Value, most.Value))
         {
             d.Rejected(TooLarge, device.Value, most, StepSubject.None);
-            SegmentAmpacity.Refuse(ref d, Rules.NextSizeUp, "no-device-fits", "/conductorAmpacity");
+            SegmentAmpacity.Refuse(ref d, Rules.NextSizeUp, "no-device-fits", request.ConductorAmpacity is null ? "/markedMaximum" : "/conductorAmpacity");
         }
 
         return d.IsStopped ? d.Finish<OvercurrentSelection>(value: null) : d.Finish(Describe(rules, request, need, device, largest));
