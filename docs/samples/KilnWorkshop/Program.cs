@@ -10,13 +10,16 @@ RuleSet rules = RuleSet.For(EditionId.Nec2023);
 
 Chapter("1. The new circuit for the kiln, under the 2023 edition");
 Determination<BranchCircuitDesign> design = BranchCircuit.Design(rules, Scenario.Wanted);
-KeyFigures.Print(design);
 Console.Write(PlainTextReport.Write(design, WordingSet.English));
 
 Chapter("2. What the old cable allows: 6 AWG copper NM-B on a 50 A breaker");
 Determination<ConductorLimitsResult> existing = ConductorLimits.Determine(rules, Scenario.Existing);
-KeyFigures.Print(existing);
 Console.Write(PlainTextReport.Write(existing, WordingSet.English));
+if (existing.Value.MostContinuousLoad.Amperes < design.Value.LoadCurrent.Amperes)
+{
+    Console.WriteLine();
+    Console.WriteLine("The kiln draws more, for hours, than this cable may carry for hours: a larger breaker on it is no answer.");
+}
 
 Chapter("3. What differs under the 2020 edition");
 foreach (string line in Differences.Between(BranchCircuit.Design(RuleSet.For(EditionId.Nec2020), Scenario.Wanted), design))
