@@ -12,7 +12,7 @@ public sealed class DesignPropertyTests
 {
     private const int Runs = 400;
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void More_load_never_gives_a_smaller_device_or_conductor(int seed)
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
@@ -31,7 +31,7 @@ public sealed class DesignPropertyTests
         });
     }
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void Hotter_never_gives_a_smaller_conductor(int seed)
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
@@ -39,16 +39,16 @@ public sealed class DesignPropertyTests
         Compare(seed, request, hotter, (cool, hot) => Assert.True(hot.Conductors.Size >= cool.Conductors.Size));
     }
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void A_longer_run_never_drops_less(int seed)
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
         request = request with { Route = [request.Route[0] with { Length = Length.FromFeet(40) }] };
         Compare(seed, request, request with { Route = [request.Route[0] with { Length = Length.FromFeet(90) }] }, (near, far) =>
-            Assert.Equal(near.Drop.Drop.Volts * 90 / 40, far.Drop.Drop.Volts, 6));
+            Assert.Equal(near.Drop.Drop.Volts * 90 / 40, far.Drop.Drop.Volts, 1e-6));
     }
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void A_wish_for_a_drop_is_kept(int seed)
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
@@ -61,7 +61,7 @@ public sealed class DesignPropertyTests
         });
     }
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void The_device_protects_the_conductor_and_keeps_to_the_plate(int seed)
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
@@ -82,7 +82,7 @@ public sealed class DesignPropertyTests
         }
     }
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void The_ground_is_never_below_the_table_unless_held_to_the_conductors(int seed)
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
@@ -97,7 +97,7 @@ public sealed class DesignPropertyTests
         Assert.True(design.EquipmentGround.Size <= design.Conductors.Size);
     }
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void Units_do_not_matter(int seed)
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
@@ -117,7 +117,7 @@ public sealed class DesignPropertyTests
         Assert.Equal(Text(seed, request), Text(seed, other));
     }
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void The_order_of_the_stretches_does_not_matter(int seed)
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
@@ -143,7 +143,7 @@ public sealed class DesignPropertyTests
         }
     }
 
-    [Property(MaxTest = Runs)]
+    [Property(MaxTest = Runs, EndSize = 100_000)]
     public void Every_step_has_a_citation_and_comes_after_its_inputs(int seed)
     {
         Determination<BranchCircuitDesign> found = BranchCircuit.Design(RuleSet.For(RandomRequests.Edition(seed)), RandomRequests.Next(seed));
