@@ -62,7 +62,7 @@ public sealed class PartialInputTests
     {
         BranchCircuitRequest request = RandomRequests.Next(seed);
         RuleSet rules = RuleSet.For(RandomRequests.Edition(seed));
-        if (request.Load.Current is not { Amperes: < 80 } || !BranchCircuit.Design(rules, request).TryGetValue(out BranchCircuitDesign? known) || known.Device.Rating.Amperes > 100)
+        if (request.Load.Current is not { Amperes: < 25 } || !BranchCircuit.Design(rules, request).TryGetValue(out BranchCircuitDesign? known) || known.Device.Rating.Amperes > 100)
         {
             return;
         }
