@@ -9,7 +9,7 @@ namespace ElectroRules.Tests.Circuits;
 public sealed class KnownFaultTests
 {
     // FAILS: DesignSteps.Write makes an ElectricPotential of NaN before it is asked whether the derivation was stopped, and UnitsNet throws.
-    // A load of 350 A at 60 degrees needs 700 kcmil (385 A), which has no impedance in the table: the answer is "not covered".
+    // A load of 380 A at 60 degrees needs 700 kcmil (385 A), which has no impedance in the table: the answer is "not covered".
     [Fact]
     public void A_size_without_an_impedance_is_not_covered_and_does_not_throw()
     {
