@@ -35,7 +35,7 @@ internal static class Alternatives
     private static AlternativeCircuit TryWay(
         RuleSet rules, ref Deriving d, SegmentFactors[] segments, ConductorRun run, in CircuitTests tests, int insulated)
     {
-        if (!Ampacity.Resolve(rules, ref d, run, segments, string.Empty))
+        if (!Ampacity.Resolve(rules, ref d, run, segments, string.Empty, "/load"))
         {
             return Describe(run, size: 0, d.WhyTrialStopped);
         }

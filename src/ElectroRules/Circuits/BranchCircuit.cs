@@ -19,6 +19,13 @@ public static class BranchCircuit
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentNullException.ThrowIfNull(request);
         request.Check(RequestCheck.Throwing);
+        if (!rules.Table(LoadKindsTable.Index).IsPresent)
+        {
+            var d = new Deriving(rules.Resolver);
+            LoadKinds.Covered(rules, ref d);
+            return d.Finish<BranchCircuitDesign>(value: null);
+        }
+
         bool? continuous = LoadNeed.IsContinuous(rules, request.Load);
         return continuous is { } known
             ? Design(rules, request, known, stillPossible: [])
@@ -46,7 +53,7 @@ public static class BranchCircuit
         Figure current = LoadCurrent.Derive(rules, ref d, request.Load, supply, "/load");
         ConductorRun run = request.Run(neutral.IsRun);
         var segments = new SegmentFactors[request.Route.Count];
-        if (!Ampacity.Resolve(rules, ref d, run, segments, string.Empty) || d.IsStopped)
+        if (!Ampacity.Resolve(rules, ref d, run, segments, string.Empty, "/load") || d.IsStopped)
         {
             return d.Finish<BranchCircuitDesign>(value: null);
         }
@@ -58,7 +65,7 @@ public static class BranchCircuit
             return d.Finish<BranchCircuitDesign>(value: null);
         }
 
-        TerminalNeeds terminals = TerminalNeeds.Derive(rules, ref d, run, device.Rating, request.TerminalTest, string.Empty);
+        TerminalNeeds terminals = TerminalNeeds.Derive(rules, ref d, run, device.Rating, request.TerminalTest);
         var resolved = new ResolvedRun(rules, run, segments);
         var tests = new CircuitTests(need, terminals, device);
         var drop = DropWish.Of(rules, request, supply, current);
@@ -68,7 +75,7 @@ public static class BranchCircuit
             return d.Finish<BranchCircuitDesign>(value: null);
         }
 
-        BranchCircuitDesign design = DesignSteps.Write(rules, ref d, in resolved, request, in tests, in drop, in size, in neutral, supply, current, isContinuous);
+        BranchCircuitDesign? design = DesignSteps.Write(rules, ref d, in resolved, request, in tests, in drop, in size, in neutral, supply, current, isContinuous);
         return d.IsStopped ? d.Finish<BranchCircuitDesign>(value: null) : d.Finish(design);
     }
 

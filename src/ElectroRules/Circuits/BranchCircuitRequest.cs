@@ -101,7 +101,7 @@ public sealed record BranchCircuitRequest
         Material = material,
         Method = method,
         Insulation = insulation,
-        Wires = new CircuitWires { System = System, Connection = Load.Connection, Neutral = neutral },
+        Wires = new CircuitWires { System = System, Connection = Load.Connection, Neutral = neutral, MostlyNonlinear = Load.MostlyNonlinear },
         Route = Route,
         SupplyTermination = SupplyTermination,
         LoadTermination = LoadTermination,

@@ -102,12 +102,18 @@ public static class ConductorLimits
 
         Ask(ref d, request);
         var segments = new SegmentFactors[request.Run.Route.Count];
-        bool resolved = Ampacity.Resolve(rules, ref d, request.Run, segments, "/run");
+        bool resolved = Ampacity.Resolve(rules, ref d, request.Run, segments, "/run", "/run/wires");
+        TerminalTemperature.Ask(ref d, request.Run, request.CircuitRating is not null, "/circuitRating");
+        if (!resolved || d.IsStopped)
+        {
+            return d.Finish<ConductorLimitsResult>(value: null);
+        }
+
         Figure? rating = request.CircuitRating is { } amperes ? d.Given(CircuitRating, Canonical.Amperes(amperes)) : null;
-        TerminalNeeds terminals = TerminalNeeds.Derive(rules, ref d, request.Run, rating, TerminalTest.LowerEnd, "/circuitRating");
+        TerminalNeeds terminals = TerminalNeeds.Derive(rules, ref d, request.Run, rating, TerminalTest.LowerEnd);
         var run = new ResolvedRun(rules, request.Run, segments);
         ParallelConductors.Check(rules, ref d, request.Run, request.Size);
-        if (resolved && !d.IsStopped && double.IsNaN(ConductorNeeds.Usable(in run, (int)request.Size, in terminals)))
+        if (double.IsNaN(ConductorNeeds.Usable(in run, (int)request.Size, in terminals)))
         {
             d.NotCovered("no-ampacity-in-table", Rules.BaseAmpacity, "/size", string.Empty);
         }
@@ -151,6 +157,11 @@ public static class ConductorLimits
         Figure divided = d.Quotient(Divided, d.Minimum(Carried, device, listed), factor);
         Figure continuous = d.Minimum(MostContinuous, divided, usable);
         Figure longest = LongestRun(rules, ref d, request, most);
+        if (d.IsStopped)
+        {
+            return d.Finish<ConductorLimitsResult>(value: null);
+        }
+
         return d.Finish(new ConductorLimitsResult
         {
             Ampacity = Canonical.Current(usable.Value),

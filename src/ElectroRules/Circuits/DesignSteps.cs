@@ -21,7 +21,7 @@ internal static class DesignSteps
     private static readonly StepDefinition OfConductors = new(Rules.BranchCircuitReserve, "of-conductors", StepOperation.Difference, QuantityUnit.Ampere);
     private static readonly StepDefinition InCable = new(Rules.CableMake, "ground-in-cable", StepOperation.Table, QuantityUnit.ConductorSize, CableNonmetallicGroundTable.Index);
 
-    internal static BranchCircuitDesign Write(
+    internal static BranchCircuitDesign? Write(
         RuleSet rules,
         ref Deriving d,
         in ResolvedRun run,
@@ -44,6 +44,11 @@ internal static class DesignSteps
         RejectForDrop(rules, ref d, request, in drop, in size, limit);
         DropFigures figures = Drop(rules, ref d, request, in drop, size.Size, supply, current);
         VoltageDrop.NoteAboveLimit(ref d, in figures, limit, !drop.HasLimit, string.Empty);
+        if (d.IsStopped)
+        {
+            return null;
+        }
+
         Figure atDevice = d.Difference(AtDevice, tests.Device.Rating, need.AtTerminations);
         Figure ofConductors = d.Difference(OfConductors, usable, need.Load);
         return new BranchCircuitDesign
@@ -118,7 +123,7 @@ internal static class DesignSteps
         {
             rules.Table(CableNonmetallicGroundTable.Index)
                 .Read(ref d, InCable, size.Size - 1, CableNonmetallicGroundTable.Column.Ground, StepSubject.Conductor(inCable, (int)request.Material));
-            NoteSmallGround(ref d, inCable, choice.Size);
+            NoteSmallGround(ref d, inCable, choice.Size, size.Limit);
         }
 
         return new GroundingChoice
@@ -130,7 +135,7 @@ internal static class DesignSteps
         };
     }
 
-    private static void NoteSmallGround(ref Deriving d, int inCable, int asked)
+    private static void NoteSmallGround(ref Deriving d, int inCable, int asked, DesignLimit why)
     {
         if (inCable >= asked)
         {
@@ -141,8 +146,8 @@ internal static class DesignSteps
         {
             Rule = Rules.EquipmentGroundingIncrease,
             Code = "ground-in-cable-too-small",
-            Hazard = Hazard.FixSoon,
-            Standing = CodeStanding.Violation,
+            Hazard = why == DesignLimit.CableAsSold ? Hazard.None : Hazard.FixSoon,
+            Standing = why == DesignLimit.CableAsSold ? CodeStanding.Advice : CodeStanding.Violation,
             Path = "/method",
             Measured = new Measure(inCable, QuantityUnit.ConductorSize),
             Limit = new Measure(asked, QuantityUnit.ConductorSize),
@@ -161,6 +166,11 @@ internal static class DesignSteps
         int smaller = size.Size - 1;
         double ohms = ConductorImpedance.Raw(rules, smaller, request.Material, request.Method, ImpedanceMethod.AcImpedance, drop.PowerFactor);
         DropNeed need = drop.Need;
+        if (double.IsNaN(ohms))
+        {
+            return;
+        }
+
         double share = VoltageDrop.RawShare(need.Connection, need.Amperes, need.Volts, ohms, need.Feet, need.Sets);
         d.Rejected(DropTooLarge, share, limit, StepSubject.Conductor(smaller, (int)request.Material));
     }

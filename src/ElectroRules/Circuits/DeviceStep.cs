@@ -14,6 +14,8 @@ internal readonly struct DeviceStep
     private static readonly StepDefinition Marked = new(Rules.NameplateMaximum, "marked-maximum", StepOperation.Given, QuantityUnit.Ampere);
     private static readonly StepDefinition WithinMarked = new(Rules.NameplateMaximum, "largest-standard-rating", StepOperation.NextDown, QuantityUnit.Ampere, OvercurrentStandardRatingsTable.Index);
     private static readonly StepDefinition Outlets = new(Rules.BranchCircuitOutletRatings, "rating-for-several-outlets", StepOperation.NextUp, QuantityUnit.Ampere, BranchCircuitOutletRatingsTable.Index);
+    private static readonly StepDefinition LeastRating = new(Rules.BranchCircuitOutletRatings, "least-rating-for-receptacles", StepOperation.Table, QuantityUnit.Ampere, OvercurrentSmallConductorTable.Index);
+    private static readonly StepDefinition AtLeast = new(Rules.BranchCircuitOutletRatings, "need-of-outlets", StepOperation.Maximum, QuantityUnit.Ampere);
     private static readonly StepDefinition TooLarge = new(Rules.NameplateMaximum, "device-above-maximum", StepOperation.Rejected, QuantityUnit.Ampere);
 
     private DeviceStep(Figure rating, Figure? ceiling, DesignLimit limit, ProtectionRules protection)
@@ -87,21 +89,23 @@ internal readonly struct DeviceStep
     private static Figure ForOutlets(RuleSet rules, ref Deriving d, Figure required)
     {
         ReferenceTable table = rules.Table(BranchCircuitOutletRatingsTable.Index);
-        int row = table.RowNotBelow(Math.Max(required.Value, LeastForReceptacles(rules)));
+        Figure rating = d.Maximum(AtLeast, required, LeastForReceptacles(rules, ref d));
+        int row = table.RowNotBelow(rating.Value);
         if (row < 0)
         {
             SegmentAmpacity.Refuse(ref d, Rules.BranchCircuitOutletRatings, "load-above-outlet-ratings", "/load");
             return default;
         }
 
-        return table.Read(ref d, Outlets, row, BranchCircuitOutletRatingsTable.Column.Rating, required);
+        return table.Read(ref d, Outlets, row, BranchCircuitOutletRatingsTable.Column.Rating, rating);
     }
 
     /// <summary>The smallest rating for receptacles: that of the smallest copper conductor of general wiring.</summary>
-    private static double LeastForReceptacles(RuleSet rules)
+    private static Figure LeastForReceptacles(RuleSet rules, ref Deriving d)
     {
         int smallest = ConductorSearch.SmallestAllowed(rules, ConductorMaterial.Copper);
-        return DeviceForConductor.SmallLimit(rules, smallest, ConductorMaterial.Copper);
+        return rules.Table(OvercurrentSmallConductorTable.Index).Read(
+            ref d, LeastRating, smallest - 1, (int)ConductorMaterial.Copper - 1, StepSubject.Conductor(smallest, (int)ConductorMaterial.Copper));
     }
 
     private static Figure? CeilingOf(RuleSet rules, ref Deriving d, Load load, Figure current, OvercurrentDeviceKind kind)

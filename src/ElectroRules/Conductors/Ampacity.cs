@@ -94,13 +94,15 @@ public static class Ampacity
         request.Check(RequestCheck.Throwing);
         var d = new Deriving(rules.Resolver);
         var segments = new SegmentFactors[request.Run.Route.Count];
-        if (!Resolve(rules, ref d, request.Run, segments, "/run"))
+        bool resolved = Resolve(rules, ref d, request.Run, segments, "/run", "/run/wires");
+        TerminalTemperature.Ask(ref d, request.Run, request.CircuitRating is not null, "/circuitRating");
+        if (!resolved || d.IsStopped)
         {
             return d.Finish<ConductorAmpacity>(value: null);
         }
 
         Figure? rating = request.CircuitRating is { } amperes ? d.Given(CircuitRating, Canonical.Amperes(amperes)) : null;
-        Figure terminals = TerminalTemperature.Derive(rules, ref d, request.Run, rating, "/circuitRating");
+        Figure terminals = TerminalTemperature.Derive(rules, ref d, request.Run, rating);
         var run = new ResolvedRun(rules, request.Run, segments);
         ParallelConductors.Check(rules, ref d, request.Run, request.Size);
         HasAmpacity(ref d, in run, request.Size, "/size");
@@ -114,9 +116,13 @@ public static class Ampacity
 
     /// <summary>The ampacity of a size as the table lists it at a temperature, at 30 °C and up to three current-carrying conductors.</summary>
     /// <returns>Null when the table has none, or the edition is not covered.</returns>
+    /// <exception cref="ArgumentException">A choice is not a defined one.</exception>
     public static ElectricCurrent? Listed(RuleSet rules, ConductorSize size, ConductorMaterial material, TerminationRating column)
     {
         ArgumentNullException.ThrowIfNull(rules);
+        RequestCheck.Throwing.Defined<ConductorSize>(size, nameof(size));
+        RequestCheck.Throwing.Defined<ConductorMaterial>(material, nameof(material));
+        RequestCheck.Throwing.Defined<TerminationRating>(column, nameof(column));
         ReferenceTable table = rules.Table(ConductorAmpacityTable.Index);
         if (!table.IsPresent)
         {
@@ -129,14 +135,14 @@ public static class Ampacity
 
     /// <summary>Resolves all stretches.</summary>
     /// <returns>Whether all facts were there and everything is permitted.</returns>
-    internal static bool Resolve(RuleSet rules, ref Deriving d, ConductorRun run, SegmentFactors[] segments, string pointer)
+    internal static bool Resolve(RuleSet rules, ref Deriving d, ConductorRun run, SegmentFactors[] segments, string pointer, string wiresPointer)
     {
         if (!SegmentAmpacity.Covered(rules, ref d) || !TerminalTemperature.Covered(rules, ref d))
         {
             return false;
         }
 
-        Figure own = CurrentCarrying.Count(ref d, run.Wires, pointer + "/wires");
+        Figure own = CurrentCarrying.Count(ref d, run.Wires, wiresPointer);
         for (int i = 0; i < segments.Length; i++)
         {
             segments[i] = SegmentAmpacity.Resolve(rules, ref d, run, i, own, pointer);

@@ -15,11 +15,18 @@ public static class ConductorSearch
     /// <param name="insulation">The temperature rating of the insulation, from which correction starts.</param>
     /// <param name="terminations">The temperature column of the terminations.</param>
     /// <param name="factor">The product of the correction and adjustment factors; more than 0.</param>
+    /// <exception cref="ArgumentException">A number is out of its range, or a choice is not a defined one.</exception>
     /// <returns>Null when no size in the table meets the need, or the edition is not covered.</returns>
     public static ConductorSize? Smallest(
         RuleSet rules, ElectricCurrent need, ConductorMaterial material, TerminationRating insulation, TerminationRating terminations, Ratio factor)
     {
         ArgumentNullException.ThrowIfNull(rules);
+        RequestCheck check = RequestCheck.Throwing;
+        check.Defined<ConductorMaterial>(material, nameof(material));
+        check.Defined<TerminationRating>(insulation, nameof(insulation));
+        check.Defined<TerminationRating>(terminations, nameof(terminations));
+        check.MoreThanZero(Canonical.Amperes(need), nameof(need), Results.QuantityUnit.Ampere);
+        check.MoreThanZero(Canonical.Fraction(factor), nameof(factor), Results.QuantityUnit.One);
         ReferenceTable table = rules.Table(ConductorAmpacityTable.Index);
         if (!table.IsPresent)
         {

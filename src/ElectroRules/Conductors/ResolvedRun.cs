@@ -55,12 +55,13 @@ internal readonly struct ResolvedRun
     internal double Listed(int size, int column) =>
         _ampacity.At(size - 1, TemperatureColumn.InTable(Material, column)) * ParallelSets;
 
-    /// <summary>The ampacity at a column, but not above what the kind of cable allows anywhere on the route.</summary>
+    /// <summary>The ampacity at a column, but not above what the insulation and the kind of cable allow anywhere on the route.</summary>
     internal double ListedWithinCable(int size, int column)
     {
         int least = column;
         foreach (ref readonly SegmentFactors segment in _segments.AsSpan())
         {
+            least = Math.Min(least, segment.Column);
             if (segment.CapColumn >= 0 && size <= segment.CapLargestSize && segment.CapColumn < least)
             {
                 least = segment.CapColumn;

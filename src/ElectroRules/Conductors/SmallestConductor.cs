@@ -82,18 +82,15 @@ public static class SmallestConductor
         var d = new Deriving(rules.Resolver);
         ContinuousNeed need = ContinuousNeed.Derive(rules, ref d, request.Continuous, request.Noncontinuous, request.HundredPercentRated, string.Empty);
         var segments = new SegmentFactors[request.Run.Route.Count];
-        bool resolved = Ampacity.Resolve(rules, ref d, request.Run, segments, "/run");
+        bool resolved = Ampacity.Resolve(rules, ref d, request.Run, segments, "/run", "/run/wires");
+        TerminalTemperature.Ask(ref d, request.Run, request.CircuitRating is not null, "/circuitRating");
         Figure? rating = request.CircuitRating is { } amperes ? d.Given(CircuitRating, Canonical.Amperes(amperes)) : null;
         if (!resolved || d.IsStopped)
         {
             return d.Finish<SmallestConductorResult>(value: null);
         }
 
-        TerminalNeeds terminals = TerminalNeeds.Derive(rules, ref d, request.Run, rating, request.TerminalTest, "/circuitRating");
-        if (d.IsStopped)
-        {
-            return d.Finish<SmallestConductorResult>(value: null);
-        }
+        TerminalNeeds terminals = TerminalNeeds.Derive(rules, ref d, request.Run, rating, request.TerminalTest);
 
         var run = new ResolvedRun(rules, request.Run, segments);
         int size = ConductorNeeds.Smallest(in run, in need, in terminals, ConductorNeeds.First(rules, request.Run));

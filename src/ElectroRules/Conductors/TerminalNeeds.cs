@@ -20,10 +20,10 @@ internal readonly struct TerminalNeeds
     internal Figure Usable { get; }
 
     internal static TerminalNeeds Derive(
-        RuleSet rules, ref Deriving d, ConductorRun run, Figure? rating, TerminalTest test, string ratingPointer)
+        RuleSet rules, ref Deriving d, ConductorRun run, Figure? rating, TerminalTest test)
     {
-        Figure lower = TerminalTemperature.Derive(rules, ref d, run, rating, ratingPointer);
-        if (test == TerminalTest.LowerEnd || d.IsStopped)
+        Figure lower = TerminalTemperature.Derive(rules, ref d, run, rating);
+        if (test == TerminalTest.LowerEnd)
         {
             return new TerminalNeeds(lower, lower);
         }
@@ -38,6 +38,6 @@ internal readonly struct TerminalNeeds
             Citation = d.Cite(Rules.TerminalTemperature),
         });
         ConductorRun supplyOnly = run with { LoadTermination = run.SupplyTermination };
-        return new TerminalNeeds(TerminalTemperature.Derive(rules, ref d, supplyOnly, rating, ratingPointer), lower);
+        return new TerminalNeeds(TerminalTemperature.Derive(rules, ref d, supplyOnly, rating), lower);
     }
 }

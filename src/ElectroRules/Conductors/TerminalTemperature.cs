@@ -28,15 +28,18 @@ internal static class TerminalTemperature
         return table.At(table.RowNotBelow(circuitAmperes), ConductorTerminalDefaultTable.Column.Temperature);
     }
 
-    /// <summary>The lower limit of both ends. Without a marking and without a circuit rating the rating is asked for.</summary>
-    internal static Figure Derive(RuleSet rules, ref Deriving d, ConductorRun run, Figure? circuitRating, string ratingPointer)
+    /// <summary>Asks for the rating of the circuit when an end is not marked.</summary>
+    internal static void Ask(ref Deriving d, ConductorRun run, bool hasRating, string ratingPointer)
     {
-        if ((run.SupplyTermination is null || run.LoadTermination is null) && circuitRating is null)
+        if ((run.SupplyTermination is null || run.LoadTermination is null) && !hasRating)
         {
             d.Needs(Rules.TerminalTemperature, ratingPointer);
-            return default;
         }
+    }
 
+    /// <summary>The lower limit of both ends. An end without a marking takes the default for the rating of the circuit.</summary>
+    internal static Figure Derive(RuleSet rules, ref Deriving d, ConductorRun run, Figure? circuitRating)
+    {
         Figure supply = End(rules, ref d, run.SupplyTermination, circuitRating ?? default);
         return run.LoadTermination == run.SupplyTermination
             ? supply

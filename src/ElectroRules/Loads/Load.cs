@@ -35,6 +35,9 @@ public sealed record Load
     /// <summary>Whether it needs a neutral beside its ungrounded conductors; null takes what is usual for its kind, or asks.</summary>
     public bool? NeedsNeutral { get; init; }
 
+    /// <summary>Whether most of the load is nonlinear; asked for of three phases of a wye with a neutral. Null when not known.</summary>
+    public bool? MostlyNonlinear { get; init; }
+
     /// <summary>The minimum circuit ampacity marked on the nameplate: more than 0 A. Asked for of air conditioning.</summary>
     public ElectricCurrent? MinimumCircuitAmpacity { get; init; }
 

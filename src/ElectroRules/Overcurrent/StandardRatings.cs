@@ -21,19 +21,23 @@ public static class StandardRatings
     internal const int NoRow = -1;
 
     /// <summary>The first standard rating that is not below a current.</summary>
+    /// <exception cref="ArgumentException">The kind is not a defined one.</exception>
     /// <returns>Null when there is none, or the edition is not covered.</returns>
     public static ElectricCurrent? NotBelow(RuleSet rules, ElectricCurrent current, OvercurrentDeviceKind kind)
     {
         ArgumentNullException.ThrowIfNull(rules);
+        RequestCheck.Throwing.Defined<OvercurrentDeviceKind>(kind, nameof(kind));
         int row = RowNotBelow(rules, Canonical.Amperes(current), kind);
         return row == NoRow ? null : Canonical.Current(At(rules, row, kind));
     }
 
     /// <summary>The last standard rating that is not above a current.</summary>
+    /// <exception cref="ArgumentException">The kind is not a defined one.</exception>
     /// <returns>Null when there is none, or the edition is not covered.</returns>
     public static ElectricCurrent? NotAbove(RuleSet rules, ElectricCurrent current, OvercurrentDeviceKind kind)
     {
         ArgumentNullException.ThrowIfNull(rules);
+        RequestCheck.Throwing.Defined<OvercurrentDeviceKind>(kind, nameof(kind));
         int row = RowNotAbove(rules, Canonical.Amperes(current), kind);
         return row == NoRow ? null : Canonical.Current(At(rules, row, kind));
     }
