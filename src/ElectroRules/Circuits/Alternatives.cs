@@ -18,18 +18,19 @@ internal static class Alternatives
     internal static IReadOnlyList<AlternativeCircuit> Try(
         RuleSet rules, ref Deriving d, BranchCircuitRequest request, SegmentFactors[] room, in CircuitTests tests, bool neutral, int insulated)
     {
-        var found = new List<AlternativeCircuit>(Ways.Length);
+        int count = 0;
+        var found = new AlternativeCircuit[Ways.Length];
         foreach ((ConductorMaterial material, WiringMethod method, InsulationType? insulation) in Ways)
         {
             if (material != request.Material || method != request.Method)
             {
                 d.BeginTrial();
-                found.Add(TryWay(rules, ref d, room, request.Run(neutral, material, method, insulation), in tests, insulated));
+                found[count++] = TryWay(rules, ref d, room, request.Run(neutral, material, method, insulation), in tests, insulated);
             }
         }
 
         d.EndTrial();
-        return found;
+        return count == found.Length ? found : found[..count];
     }
 
     private static AlternativeCircuit TryWay(

@@ -60,9 +60,9 @@ internal readonly record struct DropWish(DropNeed Need, double PowerFactor, doub
     internal static DropWish Of(RuleSet rules, BranchCircuitRequest request, Figure supply, Figure current)
     {
         double feet = 0;
-        foreach (RouteSegment segment in request.Route)
+        for (int i = 0; i < request.Route.Count; i++)
         {
-            feet += Canonical.Feet(segment.Length!.Value);
+            feet += Canonical.Feet(request.Route[i].Length!.Value);
         }
 
         double volts = request.PanelVoltage is { } found ? Canonical.Volts(found) : supply.Value;

@@ -11,6 +11,7 @@ internal static class SegmentAdjustment
     private static readonly StepDefinition Others = new(Rules.ConductorCounting, "other-conductors", StepOperation.Given, QuantityUnit.Count);
     private static readonly StepDefinition Total = new(Rules.ConductorCounting, "total", StepOperation.Sum, QuantityUnit.Count);
     private static readonly StepDefinition AdjustmentFactor = new(Rules.Adjustment, "factor", StepOperation.Table, QuantityUnit.One, ConductorAdjustmentTable.Index);
+    private static readonly StepDefinition NoneCount = new(Rules.Adjustment, "none-in-short-raceway", StepOperation.Rule, QuantityUnit.Count);
 
     /// <summary>The factor, with the count that it is for.</summary>
     internal static Figure Derive(
@@ -32,7 +33,12 @@ internal static class SegmentAdjustment
         }
 
         ReferenceTable table = rules.Table(ConductorAdjustmentTable.Index);
-        int row = IsNipple(rules, run) ? 0 : table.RowNotBelow(total.Value);
+        if (IsNipple(rules, run))
+        {
+            total = d.Rule(NoneCount, 0, StepSubject.Item(index));
+        }
+
+        int row = table.RowNotBelow(total.Value);
         return table.Read(ref d, AdjustmentFactor, row, ConductorAdjustmentTable.Column.Factor, total, StepSubject.Item(index));
     }
 

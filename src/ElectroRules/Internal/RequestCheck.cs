@@ -9,16 +9,16 @@ namespace ElectroRules.Internal;
 internal readonly record struct RequestFault(string Path, string Message);
 
 /// <summary>Checks the members of a request. In C# the first fault is thrown; for JSON all faults are collected.</summary>
-internal readonly struct RequestCheck(List<RequestFault>? faults, string prefix)
+internal readonly struct RequestCheck(List<RequestFault>? faults, string prefix, string? part = null, int index = RequestCheck.NoIndex)
 {
+    private const int NoIndex = -1;
+
     internal static RequestCheck Throwing => new(faults: null, string.Empty);
 
-    internal RequestCheck In(string member) => faults is null && prefix.Length == 0
-        ? new RequestCheck(faults, member + ".")
-        : new RequestCheck(faults, string.Concat(prefix, member, "."));
+    // The last part is joined to the prefix when a fault or a part within it needs it: a sound request makes no text.
+    internal RequestCheck In(string member) => new(faults, Prefix(), member);
 
-    internal RequestCheck In(string member, int index) =>
-        new(faults, string.Concat(prefix, member, string.Create(CultureInfo.InvariantCulture, $"[{index}].")));
+    internal RequestCheck In(string member, int index) => new(faults, Prefix(), member, index);
 
     internal void MoreThanZero(double? value, string member, QuantityUnit unit)
     {
@@ -86,12 +86,24 @@ internal readonly struct RequestCheck(List<RequestFault>? faults, string prefix)
 
     private void Add(string member, string message)
     {
-        string path = prefix + member;
+        string path = Prefix() + member;
         if (faults is null)
         {
             throw new ArgumentException($"{path} {message}", path);
         }
 
         faults.Add(new RequestFault(path, message));
+    }
+
+    private string Prefix()
+    {
+        if (part is null)
+        {
+            return prefix;
+        }
+
+        return index == NoIndex
+            ? string.Concat(prefix, part, ".")
+            : string.Create(CultureInfo.InvariantCulture, $"{prefix}{part}[{index}].");
     }
 }

@@ -80,7 +80,7 @@ public static class StepWording
     private static string Tried(Step limit, Step step, string name, WordingSet words)
     {
         bool below = step.Operation == StepOperation.Rejected
-            ? step.Value < limit.Value
+            ? Limit.Below(step.Value, limit.Value)
             : Limit.Below(step.Value, limit.Value) || (IsCap(step) && Limit.AtMost(step.Value, limit.Value));
         (string value, string against) = NumberWording.Compared(words, step.Value, limit.Value, step.Unit, IsShare(limit.Unit, limit.Name));
         return words.Fill(

@@ -145,7 +145,9 @@ internal sealed class PlainReference(EditionId edition, BranchCircuitRequest req
     {
         bool isCable = T("wiring.methods").At(Name(request.Method), "cable") == 1;
         int others = s.OtherCurrentCarryingConductors!.Value;
-        bool count = s.Length!.Value.Feet > 2 * (1 + Slack) && (!isCable || s.Grouping == CableGrouping.Bundled);
+        double together = request.Route.Where(x => x.OtherCurrentCarryingConductors > 0).Sum(x => x.Length!.Value.Feet);
+        bool nipple = !isCable && request.Route.Sum(x => x.Length!.Value.Feet) <= 2 * (1 + Slack);
+        bool count = together > 2 * (1 + Slack) && (!isCable || s.Grouping == CableGrouping.Bundled);
         bool wye = request.System is SupplySystem.Wye120V208V or SupplySystem.Wye277V480V;
         int own = _load.Connection switch
         {
@@ -153,7 +155,7 @@ internal sealed class PlainReference(EditionId edition, BranchCircuitRequest req
             CircuitConnection.LineToLine => wye && HasNeutral ? 3 : 2,
             _ => 3,
         };
-        double factor = T("conductor.adjustment").Up(own + (count ? others : 0), "factor");
+        double factor = T("conductor.adjustment").Up(nipple ? 0 : own + (count ? others : 0), "factor");
         return Math.Min(Listed(size, InsulationOf(s)) * Ambient(s) * factor, Listed(size, Cap(s, size)));
     }
 
