@@ -105,7 +105,7 @@ public sealed class ReportTests
     public void Findings_stand_with_the_most_dangerous_first()
     {
         string text = Unwrapped(PlainTextReport.Write(ReportSamples.Device(ampacity: 30), English));
-        Assert.Contains("Fix soon, against the code: The wire cannot carry its load.", text, StringComparison.Ordinal);
+        Assert.Contains("Fix soon, against the code: The conductor cannot carry its load.", text, StringComparison.Ordinal);
     }
 
     private static IEnumerable<string> Texts(ReportBlock block) => block switch

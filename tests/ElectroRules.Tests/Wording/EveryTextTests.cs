@@ -117,6 +117,7 @@ public sealed class EveryTextTests
         {
             "answer.BranchCircuitDesign.deviceText" => ["rating", "poles", "kind"],
             "answer.BranchCircuitDesign.conductorsText" => ["count", "conductor"],
+            "answer.BranchCircuitDesign.cableText" => ["size", "ground"],
             "answer.BranchCircuitDesign.neutralText" or "answer.BranchCircuitDesign.neutralSpare" => ["size"],
             _ => [],
         },

@@ -28,7 +28,8 @@ internal static class BranchCircuitAnswer
         writer.Add("groundLimit", Limit(words, answer.EquipmentGround.Limit));
         if (answer.Cable is { } cable)
         {
-            writer.Add(nameof(answer.Cable), cable.TradeSize);
+            string ground = answer.EquipmentGround.InCable is { } inCable ? inCable.Label() : words.Text("answer.BranchCircuitDesign.groundUnknown");
+            writer.Add(nameof(answer.Cable), words.Fill("answer.BranchCircuitDesign.cableText", ("size", cable.TradeSize), ("ground", ground)));
         }
 
         writer.Add(nameof(answer.SupplyVoltage), answer.SupplyVoltage);
