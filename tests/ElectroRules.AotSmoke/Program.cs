@@ -1,5 +1,6 @@
 using System.Globalization;
 using ElectroRules;
+using ElectroRules.Operations;
 using ElectroRules.Tables;
 
 // Prints the same answers under the JIT and as a native program; .ci/run compares the two.
@@ -13,6 +14,14 @@ foreach (EditionId edition in Editions.All)
     {
         PrintCorners(rules.Table(key));
     }
+}
+
+// Every operation through JSON: reading, computing, the derivation and writing, and the schema of its request.
+foreach (Operation operation in OperationCatalog.All)
+{
+    Console.WriteLine(OperationCatalog.Run(operation.Id, operation.ExampleRequest()));
+    Console.WriteLine(OperationCatalog.Run(operation.Id, "{ \"edition\": \"nec1999\", \"request\": { \"size\": 6 } }"));
+    Console.WriteLine(operation.RequestSchema());
 }
 
 static void PrintCorners(ReferenceTable table)
