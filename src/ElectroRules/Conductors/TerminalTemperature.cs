@@ -9,7 +9,7 @@ namespace ElectroRules.Conductors;
 internal static class TerminalTemperature
 {
     private static readonly StepDefinition Marked = new(Rules.TerminalTemperature, "marked-limit", StepOperation.Table, QuantityUnit.Celsius, ConductorTerminalCeilingTable.Index);
-    private static readonly StepDefinition Unmarked = new(Rules.TerminalTemperature, "unmarked-limit", StepOperation.Table, QuantityUnit.Celsius, ConductorTerminalDefaultTable.Index);
+    private static readonly StepDefinition Unmarked = new(Rules.TerminalTemperature, "unmarked-limit", StepOperation.Table, QuantityUnit.Celsius, ConductorTerminalDefaultTable.Index) { IsCodeDefault = true };
     private static readonly StepDefinition Lower = new(Rules.TerminalTemperature, "lower-end", StepOperation.Minimum, QuantityUnit.Celsius);
 
     internal static bool Covered(RuleSet rules, ref Deriving d) =>

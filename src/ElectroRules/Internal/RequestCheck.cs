@@ -55,7 +55,7 @@ internal readonly struct RequestCheck(List<RequestFault>? faults, string prefix,
     internal void Defined<T>(T? value, string member)
         where T : struct, Enum
     {
-        if (value is { } choice && !Enum.IsDefined(choice))
+        if (value is { } choice && !Choices<T>.IsDefined(choice))
         {
             Add(member, string.Create(CultureInfo.InvariantCulture, $"{choice:D} is not a defined {typeof(T).Name}; use one of {string.Join(", ", Enum.GetNames<T>())}."));
         }

@@ -24,7 +24,7 @@ internal static class ReportDocument
         }
 
         AddDerivation(blocks, determination.Derivation, words);
-        AddList(blocks, words.Text("report.assumptions"), Assumptions(determination.Derivation, words));
+        AddList(blocks, words.Text("report.assumptions"), Assumptions(determination, words));
         AddList(blocks, words.Text("report.cautions"), Cautions.All(words));
         return blocks;
     }
@@ -96,10 +96,11 @@ internal static class ReportDocument
         blocks.Add(new LinesBlock(lines));
     }
 
-    private static string[] Assumptions(Derivation derivation, WordingSet words) =>
+    private static string[] Assumptions(Determination determination, WordingSet words) =>
     [
-        .. derivation
-            .Where(s => s.Operation == StepOperation.CodeDefault || string.Equals(s.Name, "unmarked-limit", StringComparison.Ordinal))
+        .. determination.Assumptions
+            .Where(a => a.Origin == AssumptionOrigin.CodeDefault)
+            .Select(a => determination.Derivation[a.Step])
             .Select(s => words.Fill(
                 "report.assumption",
                 ("step", (s.Index + 1).ToString(CultureInfo.InvariantCulture)),

@@ -33,6 +33,21 @@ public sealed class Derivation : IReadOnlyList<Step>
 
     internal ReadOnlySpan<StepData> Data => _steps;
 
+    /// <summary>The facts among the steps, with where they come from.</summary>
+    internal IReadOnlyList<Assumption> Assumptions()
+    {
+        var found = new List<Assumption>();
+        for (int i = 0; i < _steps.Length; i++)
+        {
+            if (OriginOf(in _steps[i]) is { } origin)
+            {
+                found.Add(new Assumption(i, origin));
+            }
+        }
+
+        return found;
+    }
+
     /// <inheritdoc />
     public IEnumerator<Step> GetEnumerator()
     {
@@ -61,6 +76,22 @@ public sealed class Derivation : IReadOnlyList<Step>
             Subject = _resolver.Subject(data.Subject),
             Citation = data.HasCell ? _resolver.CiteCell(definition.Table, data.CellOrC) : _resolver.Cite(definition.Rule),
         };
+    }
+
+    private AssumptionOrigin? OriginOf(in StepData data)
+    {
+        if (data.Definition.Operation == StepOperation.Given)
+        {
+            return AssumptionOrigin.Given;
+        }
+
+        if (data.Definition.IsCodeDefault)
+        {
+            return AssumptionOrigin.CodeDefault;
+        }
+
+        bool isPractice = data.HasCell && _resolver.CiteCell(data.Definition.Table, data.CellOrC).Kind == CitationKind.CommonPractice;
+        return isPractice ? AssumptionOrigin.CommonPractice : null;
     }
 
     private static int[] Inputs(in StepData data)

@@ -53,6 +53,9 @@ public abstract class Determination
     /// <summary>Every step taken.</summary>
     public Derivation Derivation { get; }
 
+    /// <summary>The facts that the answer rests on, with where they come from, in the order of the derivation.</summary>
+    public IReadOnlyList<Assumption> Assumptions => Derivation.Assumptions();
+
     /// <summary>What is wrong, risky or worth knowing.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 

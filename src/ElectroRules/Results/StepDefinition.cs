@@ -23,6 +23,9 @@ internal sealed class StepDefinition
 
     internal QuantityUnit Unit { get; }
 
+    /// <summary>Whether the value is what the code itself sets when the fact is not known.</summary>
+    internal bool IsCodeDefault { get; init; }
+
     /// <summary>The table that the value is read from, or <see cref="NoTable"/>.</summary>
     internal int Table { get; }
 }

@@ -18,8 +18,23 @@ internal static class DeterminationWriter
         }
 
         writer.WriteEndArray();
+        WriteAssumptions(writer, determination.Assumptions);
         WriteStamp(writer, determination.Stamp);
         writer.WriteEndObject();
+    }
+
+    private static void WriteAssumptions(Utf8JsonWriter writer, IReadOnlyList<Assumption> assumptions)
+    {
+        writer.WriteStartArray("assumptions"u8);
+        foreach (Assumption assumption in assumptions)
+        {
+            writer.WriteStartObject();
+            writer.WriteNumber("step"u8, assumption.Step);
+            writer.WriteString("origin"u8, ChoiceNames.Of(assumption.Origin));
+            writer.WriteEndObject();
+        }
+
+        writer.WriteEndArray();
     }
 
     /// <summary>Writes the properties that say what the answer is, without those that say where it comes from.</summary>
