@@ -120,9 +120,11 @@ public static class Ampacity
     public static ElectricCurrent? Listed(RuleSet rules, ConductorSize size, ConductorMaterial material, TerminationRating column)
     {
         ArgumentNullException.ThrowIfNull(rules);
-        RequestCheck.Throwing.Defined<ConductorSize>(size, nameof(size));
-        RequestCheck.Throwing.Defined<ConductorMaterial>(material, nameof(material));
-        RequestCheck.Throwing.Defined<TerminationRating>(column, nameof(column));
+        if (!Choices<ConductorSize>.IsDefined(size) || !Choices<ConductorMaterial>.IsDefined(material) || !Choices<TerminationRating>.IsDefined(column))
+        {
+            Refuse(size, material, column);
+        }
+
         ReferenceTable table = rules.Table(ConductorAmpacityTable.Index);
         if (!table.IsPresent)
         {
@@ -131,6 +133,13 @@ public static class Ampacity
 
         double amperes = table.At((int)size - 1, TemperatureColumn.InTable(material, (int)column - 1));
         return double.IsNaN(amperes) ? null : Canonical.Current(amperes);
+    }
+
+    private static void Refuse(ConductorSize size, ConductorMaterial material, TerminationRating column)
+    {
+        RequestCheck.Throwing.Defined<ConductorSize>(size, nameof(size));
+        RequestCheck.Throwing.Defined<ConductorMaterial>(material, nameof(material));
+        RequestCheck.Throwing.Defined<TerminationRating>(column, nameof(column));
     }
 
     /// <summary>Resolves all stretches.</summary>

@@ -43,10 +43,7 @@ internal static class DeviceForConductor
 
         ReferenceTable table = rules.Table(OvercurrentStandardRatingsTable.Index);
         int column = StandardRatings.Column(protection.Kind);
-        bool roundsUp = MayRoundUp(rules, ampacity.Value, in protection);
-        int row = roundsUp
-            ? StandardRatings.RowNotBelow(rules, ampacity.Value, protection.Kind)
-            : StandardRatings.RowNotAbove(rules, ampacity.Value, protection.Kind);
+        int row = RowFor(rules, ampacity.Value, in protection, out bool roundsUp);
         if (row == StandardRatings.NoRow)
         {
             d.NotCovered("no-standard-rating", Rules.StandardRating, string.Empty, string.Empty);
@@ -71,22 +68,26 @@ internal static class DeviceForConductor
 
     private static double ByAmpacity(RuleSet rules, double ampacity, in ProtectionRules protection)
     {
-        int row = MayRoundUp(rules, ampacity, in protection)
-            ? StandardRatings.RowNotBelow(rules, ampacity, protection.Kind)
-            : StandardRatings.RowNotAbove(rules, ampacity, protection.Kind);
+        int row = RowFor(rules, ampacity, in protection, out _);
         return row == StandardRatings.NoRow ? double.NaN : StandardRatings.At(rules, row, protection.Kind);
     }
 
-    private static bool MayRoundUp(RuleSet rules, double ampacity, in ProtectionRules protection)
+    /// <summary>The row of the largest device: the next standard rating up where that is allowed, else the last one not above the ampacity.</summary>
+    private static int RowFor(RuleSet rules, double ampacity, in ProtectionRules protection, out bool roundsUp)
     {
-        if (protection.SeveralReceptacles || protection.NoNextSizeUp)
+        if (!protection.SeveralReceptacles && !protection.NoNextSizeUp)
         {
-            return false;
+            int up = StandardRatings.RowNotBelow(rules, ampacity, protection.Kind);
+            double most = rules.Table(OvercurrentCurrentsTable.Index)
+                .At(OvercurrentCurrentsTable.Row.NextSizeUpLargestDevice, OvercurrentCurrentsTable.Column.Value);
+            roundsUp = up != StandardRatings.NoRow && Limit.AtMost(StandardRatings.At(rules, up, protection.Kind), most);
+            if (roundsUp)
+            {
+                return up;
+            }
         }
 
-        int row = StandardRatings.RowNotBelow(rules, ampacity, protection.Kind);
-        double most = rules.Table(OvercurrentCurrentsTable.Index)
-            .At(OvercurrentCurrentsTable.Row.NextSizeUpLargestDevice, OvercurrentCurrentsTable.Column.Value);
-        return row != StandardRatings.NoRow && Limit.AtMost(StandardRatings.At(rules, row, protection.Kind), most);
+        roundsUp = false;
+        return StandardRatings.RowNotAbove(rules, ampacity, protection.Kind);
     }
 }
