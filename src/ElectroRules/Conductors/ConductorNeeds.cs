@@ -33,11 +33,8 @@ internal static class ConductorNeeds
     }
 
     /// <summary>The smallest size that may be used at all.</summary>
-    internal static int First(RuleSet rules, ConductorRun run)
-    {
-        int first = ConductorSearch.SmallestAllowed(rules, run.Material);
-        return run.ParallelSets > 1 ? Math.Max(first, ParallelConductors.Smallest(rules)) : first;
-    }
+    internal static int First(RuleSet rules, ConductorRun run) =>
+        ParallelConductors.SmallestAllowed(rules, run.Material, run.ParallelSets);
 
     internal static FailedNeed Test(in ResolvedRun run, int size, in ContinuousNeed need, in TerminalNeeds terminals)
     {

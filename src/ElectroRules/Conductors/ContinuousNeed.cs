@@ -29,6 +29,16 @@ internal readonly struct ContinuousNeed
     /// <summary>The load itself: what the conductor must carry after correction.</summary>
     internal Figure Load { get; }
 
+    /// <summary>Checks the two parts of a load in a request that has them under these names.</summary>
+    internal static void Check(RequestCheck check, ElectricCurrent? continuous, ElectricCurrent? noncontinuous)
+    {
+        double? on = continuous is { } c ? Canonical.Amperes(c) : null;
+        double? rest = noncontinuous is { } n ? Canonical.Amperes(n) : null;
+        check.ZeroOrMore(on, "Continuous", QuantityUnit.Ampere);
+        check.ZeroOrMore(rest, "Noncontinuous", QuantityUnit.Ampere);
+        check.Require(on + rest is null or > 0, "Continuous", "and Noncontinuous must not both be 0 A.");
+    }
+
     internal static ContinuousNeed Derive(
         RuleSet rules, ref Deriving d, ElectricCurrent? continuous, ElectricCurrent? noncontinuous, bool? hundredPercentRated, string pointer)
     {

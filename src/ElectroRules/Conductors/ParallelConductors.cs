@@ -15,6 +15,13 @@ internal static class ParallelConductors
         }
     }
 
-    internal static int Smallest(RuleSet rules) =>
+    /// <summary>The smallest size of general wiring in a metal, or in parallel when there is more than one set.</summary>
+    internal static int SmallestAllowed(RuleSet rules, ConductorMaterial material, int sets)
+    {
+        int smallest = ConductorSearch.SmallestAllowed(rules, material);
+        return sets > 1 ? Math.Max(smallest, Smallest(rules)) : smallest;
+    }
+
+    private static int Smallest(RuleSet rules) =>
         (int)rules.Table(ConductorParallelMinimumTable.Index).At(0, ConductorParallelMinimumTable.Column.Size);
 }

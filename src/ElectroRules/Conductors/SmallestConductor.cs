@@ -38,11 +38,7 @@ public sealed record SmallestConductorRequest
 
     internal void Check(RequestCheck check)
     {
-        double? continuous = Continuous is { } c ? Canonical.Amperes(c) : null;
-        double? rest = Noncontinuous is { } n ? Canonical.Amperes(n) : null;
-        check.ZeroOrMore(continuous, nameof(Continuous), QuantityUnit.Ampere);
-        check.ZeroOrMore(rest, nameof(Noncontinuous), QuantityUnit.Ampere);
-        check.Require(continuous + rest is null or > 0, nameof(Continuous), "and Noncontinuous must not both be 0 A.");
+        ContinuousNeed.Check(check, Continuous, Noncontinuous);
         check.MoreThanZero(CircuitRating is { } a ? Canonical.Amperes(a) : null, nameof(CircuitRating), QuantityUnit.Ampere);
         check.Defined<TerminalTest>(TerminalTest, nameof(TerminalTest));
         check.NotNull(Run, nameof(Run));

@@ -177,9 +177,7 @@ public static class VoltageDrop
 
         int size = SmallestFor(
             rules,
-            request.ParallelSets > 1
-                ? Math.Max(ConductorSearch.SmallestAllowed(rules, request.Material), ParallelConductors.Smallest(rules))
-                : ConductorSearch.SmallestAllowed(rules, request.Material),
+            ParallelConductors.SmallestAllowed(rules, request.Material, request.ParallelSets),
             request.Material,
             request.Method,
             request.Impedance,

@@ -49,11 +49,7 @@ public sealed record OvercurrentRequest
 
     internal void Check(RequestCheck check)
     {
-        double? continuous = Continuous is { } c ? Canonical.Amperes(c) : null;
-        double? rest = Noncontinuous is { } n ? Canonical.Amperes(n) : null;
-        check.ZeroOrMore(continuous, nameof(Continuous), QuantityUnit.Ampere);
-        check.ZeroOrMore(rest, nameof(Noncontinuous), QuantityUnit.Ampere);
-        check.Require(continuous + rest is null or > 0, nameof(Continuous), "and Noncontinuous must not both be 0 A.");
+        ContinuousNeed.Check(check, Continuous, Noncontinuous);
         check.Defined<CircuitConnection>(Connection, nameof(Connection));
         check.Defined<OvercurrentDeviceKind>(Kind, nameof(Kind));
         check.MoreThanZero(ConductorAmpacity is { } a ? Canonical.Amperes(a) : null, nameof(ConductorAmpacity), QuantityUnit.Ampere);

@@ -5,10 +5,10 @@ using ElectroRules.Results;
 
 namespace ElectroRules.Tests.Circuits;
 
-/// <summary>Tests that fail because of a fault in the library: each says which. They stay red until it is mended.</summary>
-public sealed class KnownFaultTests
+/// <summary>Faults that the library once had, each said beside its test, so that they do not come back.</summary>
+public sealed class MendedFaultTests
 {
-    // FAILS: DesignSteps.Write makes an ElectricPotential of NaN before it is asked whether the derivation was stopped, and UnitsNet throws.
+    // Was a fault: DesignSteps.Write makes an ElectricPotential of NaN before it is asked whether the derivation was stopped, and UnitsNet throws.
     // A load of 380 A at 60 degrees needs 700 kcmil (385 A), which has no impedance in the table: the answer is "not covered".
     [Fact]
     public void A_size_without_an_impedance_is_not_covered_and_does_not_throw()
@@ -22,7 +22,7 @@ public sealed class KnownFaultTests
         Assert.Equal("no-impedance-in-table", found.NotCovered?.Code);
     }
 
-    // FAILS: ListedWithinCable looks at the terminations and the kind of cable, not at the insulation: 6 AWG TW counts as 65 A at
+    // Was a fault: ListedWithinCable looks at the terminations and the kind of cable, not at the insulation: 6 AWG TW counts as 65 A at
     // 75 degree terminations. TW is 60 degree wire: 55 A, below the 60 A that a 48 A continuous load asks for (210.19(A)).
     [Fact]
     public void The_test_at_the_terminations_goes_no_higher_than_the_insulation()
@@ -31,7 +31,7 @@ public sealed class KnownFaultTests
         Assert.Equal(ConductorSize.Awg4, design.Conductors.Size);
     }
 
-    // FAILS: the same in what an existing conductor allows: 6 AWG TW, 55 A / 1.25 = 44 A, not 48 A.
+    // Was a fault: the same in what an existing conductor allows: 6 AWG TW, 55 A / 1.25 = 44 A, not 48 A.
     [Fact]
     public void An_existing_conductor_of_60_degrees_carries_its_own_column()
     {
@@ -39,7 +39,7 @@ public sealed class KnownFaultTests
         Assert.Equal(44, limits.MostContinuousLoad.Amperes, 9);
     }
 
-    // FAILS: the design asks for "/wires/mostlyNonlinear", which its request does not have, so the question cannot be answered.
+    // Was a fault: the design asks for "/wires/mostlyNonlinear", which its request does not have, so the question cannot be answered.
     [Fact]
     public void A_three_phase_load_with_a_neutral_asks_only_for_what_the_request_has()
     {
@@ -48,7 +48,7 @@ public sealed class KnownFaultTests
         Assert.DoesNotContain(found.Needs, n => n.Path.StartsWith("/wires", StringComparison.Ordinal));
     }
 
-    // FAILS: in 2023 the step says "next up from 8 A" and gives 15 A, past the 10 A row of the table; it does not replay.
+    // Was a fault: in 2023 the step says "next up from 8 A" and gives 15 A, past the 10 A row of the table; it does not replay.
     [Fact]
     public void The_rating_for_receptacles_follows_from_the_input_of_its_step()
     {
